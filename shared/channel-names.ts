@@ -1,0 +1,11 @@
+/** Every call the page can make of its host. Names only: the preload bundles this file and nothing else of ours. */
+export const CHANNELS = [
+  'app.info',
+  'settings.get', 'settings.save',
+  'library.use', 'library.recover',
+  'engine.list', 'engine.save', 'engine.remove', 'engine.restore',
+  'reading.list', 'reading.get', 'reading.start', 'reading.save', 'reading.keep', 'reading.reopen', 'reading.remove', 'reading.restore',
+  'reading.import', 'reading.export',
+  'diagnose',
+] as const;
+export type Channel = (typeof CHANNELS)[number];

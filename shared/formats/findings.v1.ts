@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { POSITIONS } from '../vocabulary/engine.ts';
+import { RISKS, SCOPES, VERDICTS } from '../vocabulary/verdicts.ts';
+import { cylinderNumber } from './engine.ts';
+import { amount, count, oneOf, record, text } from './strict.ts';
+
+const line = text(2000);
+const belief = amount('a belief', 0, 1);
+
+/** One observation that bears on a cause. `bits` is the change of the cause's log-odds (base 2) that the observation makes. */
+const fact = record({ about: line, text: line, bits: z.number(), because: line });
+
+const cause = record({
+  id: text(80),
+  name: line,
+  belief,
+  scope: oneOf(SCOPES),
+  cylinders: z.array(cylinderNumber),
+  supports: z.array(fact),
+  speaksAgainst: z.array(fact),
+  sources: z.array(line),
+});
+
+const nextCheck = record({ id: text(80), name: line, cylinder: cylinderNumber.optional(), gainBits: z.number().min(0), effortMinutes: z.number().positive(), why: line });
+
+const plugFindings = record({
+  cylinder: cylinderNumber,
+  position: oneOf(POSITIONS),
+  verdict: oneOf(VERDICTS),
+  also: z.array(oneOf(VERDICTS)),
+  belief,
+  thermal: record({ tooCold: belief, inWindow: belief, tooHot: belief }),
+  preIgnitionRisk: oneOf(RISKS),
+  causes: z.array(cause),
+  nextChecks: z.array(nextCheck),
+  doubts: z.array(line),
+});
+
+export const findings = record({
+  format: z.literal('corenose.findings'),
+  version: z.literal(1),
+  knowledge: record({ version: text(40), digest: text(80) }),
+  summary: line,
+  plugs: z.array(plugFindings),
+  engine: record({ pattern: line, causes: z.array(cause), nextChecks: z.array(nextCheck) }),
+  heat: record({
+    step: z.union([z.literal(-1), z.literal(0), z.literal(1)]),
+    when: z.enum(['now', 'after what comes first']),
+    words: z.enum(['one step colder', 'stay', 'one step hotter']),
+    belief,
+    why: z.array(line),
+    first: z.array(line),
+    cautions: z.array(line),
+  }),
+  stop: z.array(record({ rule: text(80), cylinder: cylinderNumber.optional(), why: line })),
+  plan: z.array(record({ order: count('an order', 1, 99), do: line, because: line, cylinder: cylinderNumber.optional() })),
+  cautions: z.array(line),
+});
+
+export type Findings = z.output<typeof findings>;
+export type PlugFindings = z.output<typeof plugFindings>;
+export type CauseFinding = z.output<typeof cause>;
+export type Fact = z.output<typeof fact>;
+export type NextCheck = z.output<typeof nextCheck>;
