@@ -16,8 +16,11 @@ export function twinPositions(engine: Engine): readonly Position[] {
   return known.length === 2 ? known : ['upper', 'lower'];
 }
 
+/** The positions of the plugs in every cylinder of an engine, in tray order. */
+export const positionsInCylinder = (engine: Engine): readonly Position[] => (engine.plugsPerCylinder === 2 ? twinPositions(engine) : ['only']);
+
 /** Every plug hole in tray order: by cylinder number, then by position. */
 export function plugPlaces(engine: Engine): readonly PlugPlace[] {
-  const positions: readonly Position[] = engine.plugsPerCylinder === 2 ? twinPositions(engine) : ['only'];
+  const positions = positionsInCylinder(engine);
   return Array.from({ length: engine.cylinders }, (_, i) => i + 1).flatMap((cylinder) => positions.map((position) => ({ cylinder, position })));
 }
