@@ -1,0 +1,35 @@
+export const STATIONS = ['run', 'plugs', 'cylinders', 'findings'] as const;
+export type Station = (typeof STATIONS)[number];
+
+export type Route =
+  | { readonly page: 'shelf' }
+  | { readonly page: 'engine-new' }
+  | { readonly page: 'engine'; readonly id: string }
+  | { readonly page: 'engine-edit'; readonly id: string }
+  | { readonly page: 'reading'; readonly id: string; readonly station: Station }
+  | { readonly page: 'settings' }
+  | { readonly page: 'lost' };
+
+const isStation = (word: string | undefined): word is Station => (STATIONS as readonly (string | undefined)[]).includes(word);
+
+/** The screen that a hash names; 'lost' when it names none. */
+export function routeOf(hash: string): Route {
+  const [first, second, third] = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '').map(decodeURIComponent);
+  if (first === undefined) return { page: 'shelf' };
+  if (first === 'settings') return { page: 'settings' };
+  if (first === 'engine' && second === 'new') return { page: 'engine-new' };
+  if (first === 'engine' && second !== undefined) return { page: third === 'edit' ? 'engine-edit' : 'engine', id: second };
+  if (first === 'reading' && second !== undefined && (third === undefined || isStation(third))) return { page: 'reading', id: second, station: third ?? 'plugs' };
+  return { page: 'lost' };
+}
+
+export function hrefOf(route: Route): string {
+  switch (route.page) {
+    case 'shelf': case 'lost': return '#/';
+    case 'settings': return '#/settings';
+    case 'engine-new': return '#/engine/new';
+    case 'engine': return `#/engine/${encodeURIComponent(route.id)}`;
+    case 'engine-edit': return `#/engine/${encodeURIComponent(route.id)}/edit`;
+    case 'reading': return `#/reading/${encodeURIComponent(route.id)}/${route.station}`;
+  }
+}

@@ -1,0 +1,68 @@
+import type { AppError, EngineRecord, ReadingSummary } from '../../shared/channels.ts';
+import type { Engine } from '../../shared/formats/engine.ts';
+import { err, ok, type Result } from '../../shared/result.ts';
+import { bridge } from '../app/bridge.ts';
+import type { SliceCreator } from './store.ts';
+
+export type EnginesSlice = {
+  readonly engines: readonly EngineRecord[];
+  /** The readings of the engine last looked at. */
+  readonly log: { readonly engineId: string; readonly readings: readonly ReadingSummary[] } | null;
+  readonly loadEngines: () => Promise<AppError | null>;
+  readonly saveEngine: (id: string | null, engine: Engine) => Promise<Result<EngineRecord, AppError>>;
+  readonly removeEngine: (id: string) => Promise<AppError | null>;
+  readonly restoreEngine: (id: string) => Promise<AppError | null>;
+  readonly loadLog: (engineId: string) => Promise<AppError | null>;
+  readonly startReading: (engineId: string) => Promise<Result<string, AppError>>;
+  readonly removeReading: (id: string) => Promise<AppError | null>;
+  readonly restoreReading: (id: string) => Promise<AppError | null>;
+  readonly importReading: (text: string) => Promise<Result<{ engineId: string; readingId: string }, AppError>>;
+};
+
+export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
+  const reload = async (): Promise<void> => {
+    await get().loadEngines();
+    const open = get().log;
+    if (open !== null) await get().loadLog(open.engineId);
+  };
+  const change = async (reply: Promise<Result<unknown, AppError>>): Promise<AppError | null> => {
+    const done = await reply;
+    if (!done.ok) return done.error;
+    await reload();
+    return null;
+  };
+  return {
+    engines: [],
+    log: null,
+    loadEngines: async () => {
+      const reply = await bridge['engine.list'](null);
+      if (reply.ok) set({ engines: reply.value });
+      return reply.ok ? null : reply.error;
+    },
+    saveEngine: async (id, engine) => {
+      const reply = await bridge['engine.save']({ id, engine });
+      if (reply.ok) await reload();
+      return reply;
+    },
+    removeEngine: (id) => change(bridge['engine.remove']({ id })),
+    restoreEngine: (id) => change(bridge['engine.restore']({ id })),
+    loadLog: async (engineId) => {
+      const reply = await bridge['reading.list']({ engineId });
+      if (reply.ok) set({ log: { engineId, readings: reply.value } });
+      return reply.ok ? null : reply.error;
+    },
+    startReading: async (engineId) => {
+      if (!(await get().flushReading())) return err({ code: 'conflict', message: 'The open reading is not saved yet.' });
+      const reply = await bridge['reading.start']({ engineId });
+      if (reply.ok) get().showReading(reply.value);
+      return reply.ok ? ok(reply.value.id) : reply;
+    },
+    removeReading: (id) => change(bridge['reading.remove']({ id })),
+    restoreReading: (id) => change(bridge['reading.restore']({ id })),
+    importReading: async (text) => {
+      const reply = await bridge['reading.import']({ text });
+      if (reply.ok) await reload();
+      return reply;
+    },
+  };
+};

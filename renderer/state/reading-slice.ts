@@ -1,0 +1,143 @@
+import type { PlugKey } from '../../core/domain/plugs.ts';
+import type { AppError, ReadingRecord } from '../../shared/channels.ts';
+import type { Findings } from '../../shared/formats/findings.v1.ts';
+import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { createAutosave } from './autosave.ts';
+import { createDiagnosis } from './diagnosis.ts';
+import { record, redone, startHistory, undone, type History, type Pending } from './history.ts';
+import { keyOf, sheetPlaces } from './places.ts';
+import { joinTarget, type ReadingAction } from './reading-action.ts';
+import { readingReducer } from './reading-reducer.ts';
+import type { SliceCreator } from './store.ts';
+import { bridge } from '../app/bridge.ts';
+
+export type SaveState =
+  | { readonly kind: 'saved' }
+  | { readonly kind: 'saving' }
+  | { readonly kind: 'not saved'; readonly error: AppError };
+
+export type DiagnosisState = { readonly kind: 'none' | 'working' | 'current' } | { readonly kind: 'failed'; readonly error: AppError };
+
+/** What undo brings back: the sheet and what was typed beside it. */
+export type Entered = { readonly sheet: ReadingSheet; readonly pending: Pending };
+
+/** The text of a field, by the path of the field in the sheet (plugs by their key); undefined once the field's value is taken. */
+export type Typed = { readonly path: string; readonly raw: string | undefined };
+
+function withPending(pending: Pending, { path, raw }: Typed): Pending {
+  if (pending[path] === raw) return pending;
+  const { [path]: _, ...rest } = pending;
+  return raw === undefined ? rest : { ...rest, [path]: raw };
+}
+
+export type OpenReading = {
+  readonly id: string;
+  readonly engineId: string;
+  readonly state: 'draft' | 'kept';
+  readonly revision: number;
+  readonly history: History<Entered>;
+  readonly selected: PlugKey;
+  /** Counts changes; the save that is in flight knows which it carries. */
+  readonly version: number;
+  readonly savedVersion: number;
+  readonly save: SaveState;
+  readonly findings: Findings | null;
+  readonly diagnosis: DiagnosisState;
+};
+
+export type ReadingSlice = {
+  readonly reading: OpenReading | null;
+  /** Loads a reading and makes it the open one. What is not saved yet of the one before is saved first; if that fails it stays open. */
+  readonly openReading: (id: string) => Promise<AppError | null>;
+  readonly showReading: (record: ReadingRecord) => void;
+  /** Does something to the open draft, as one step that undo takes back. `typed`: the text of a number field when it cannot be taken yet. */
+  readonly act: (action: ReadingAction, typed?: Typed) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly selectPlug: (key: PlugKey) => void;
+  readonly keepReading: () => Promise<AppError | null>;
+  readonly reopenReading: () => Promise<AppError | null>;
+  /** After a conflict: `mine` writes what is on the screen over the stored sheet; `theirs` takes the stored sheet, and undo brings mine back. */
+  readonly resolveConflict: (choice: 'mine' | 'theirs') => Promise<AppError | null>;
+  /** Saves now; true when everything is on disk. */
+  readonly flushReading: () => Promise<boolean>;
+};
+
+const opened = (stored: ReadingRecord): OpenReading => ({
+  id: stored.id, engineId: stored.engineId, state: stored.state, revision: stored.revision,
+  history: startHistory<Entered>({ sheet: stored.sheet, pending: stored.pending }),
+  selected: keyOf(sheetPlaces(stored.sheet)[0] ?? { cylinder: 1 }),
+  version: 0, savedVersion: 0, save: { kind: 'saved' },
+  findings: stored.findings, diagnosis: { kind: stored.findings === null ? 'none' : 'current' },
+});
+
+export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
+  const patch = (change: (open: OpenReading) => Partial<OpenReading>): void =>
+    set(({ reading }) => (reading === null ? {} : { reading: { ...reading, ...change(reading) } }));
+  const current = (): OpenReading | null => get().reading;
+  const autosave = createAutosave(current, patch);
+  const diagnosis = createDiagnosis(current, patch);
+
+  const move = (change: (history: History<Entered>) => History<Entered>): void => {
+    const open = current();
+    if (open === null || open.state === 'kept') return;
+    const history = change(open.history);
+    if (history === open.history) return;
+    patch(({ version }) => ({ history, version: version + 1 }));
+    void autosave.pump();
+    if (history.now.sheet !== open.history.now.sheet) diagnosis.request();
+  };
+
+  const showReading = (stored: ReadingRecord): void => {
+    set({ reading: opened(stored) });
+    if (stored.findings === null) diagnosis.request();
+  };
+
+  const refresh = async (channel: 'reading.get' | 'reading.keep' | 'reading.reopen', id: string): Promise<AppError | null> => {
+    const reply = await bridge[channel]({ id });
+    if (!reply.ok) return reply.error;
+    showReading(reply.value);
+    return null;
+  };
+
+  const closeOver = async (channel: 'reading.keep' | 'reading.reopen'): Promise<AppError | null> => {
+    const open = current();
+    if (open === null) return null;
+    if (!(await autosave.pump())) return unsavedError(current());
+    return refresh(channel, open.id);
+  };
+
+  return {
+    reading: null,
+    showReading,
+    openReading: async (id) => {
+      if (!(await autosave.pump())) return unsavedError(current());
+      return refresh('reading.get', id);
+    },
+    act: (action, typed) => move((history) => {
+      const sheet = readingReducer(history.now.sheet, action);
+      const pending = typed === undefined ? history.now.pending : withPending(history.now.pending, typed);
+      if (sheet === history.now.sheet && pending === history.now.pending) return history;
+      return record(history, { sheet, pending }, typed === undefined ? joinTarget(action) : `typing ${typed.path}`);
+    }),
+    undo: () => move(undone),
+    redo: () => move(redone),
+    selectPlug: (key) => patch(() => ({ selected: key })),
+    keepReading: () => closeOver('reading.keep'),
+    reopenReading: () => closeOver('reading.reopen'),
+    resolveConflict: async (choice) => {
+      const open = current();
+      if (open === null) return null;
+      const reply = await bridge['reading.get']({ id: open.id });
+      if (!reply.ok) return reply.error;
+      const stored = reply.value;
+      patch(({ savedVersion, version }) => ({ revision: stored.revision, savedVersion: choice === 'theirs' ? version : savedVersion, save: { kind: 'saved' } }));
+      if (choice === 'theirs') move((history) => record(history, { sheet: stored.sheet, pending: stored.pending }));
+      return (await autosave.pump()) ? null : unsavedError(current());
+    },
+    flushReading: () => autosave.pump(),
+  };
+};
+
+const unsavedError = (open: OpenReading | null): AppError =>
+  open?.save.kind === 'not saved' ? open.save.error : { code: 'internal', message: 'The reading could not be saved.' };

@@ -1,0 +1,14 @@
+import { checks } from './en/checks.ts';
+import { engines } from './en/engines.ts';
+import { findings } from './en/findings.ts';
+import { run } from './en/run.ts';
+import { settings } from './en/settings.ts';
+import { shell } from './en/shell.ts';
+import { tray } from './en/tray.ts';
+
+const english = { shell, engines, settings, tray, run, checks, findings };
+
+/** All words of the page. Another language is another object of this type. */
+export type Text = typeof english;
+
+export const useText = (): Text => english;

@@ -1,0 +1,2 @@
+/** Joins the class names that apply. */
+export const classes = (...names: readonly (string | false | null | undefined)[]): string => names.filter(Boolean).join(' ');
