@@ -6,7 +6,8 @@ export type Route =
   | { readonly page: 'engine-new' }
   | { readonly page: 'engine'; readonly id: string }
   | { readonly page: 'engine-edit'; readonly id: string }
-  | { readonly page: 'reading'; readonly id: string; readonly station: Station }
+  /** `field`: the field of the station that gets the focus. */
+  | { readonly page: 'reading'; readonly id: string; readonly station: Station; readonly field?: string }
   | { readonly page: 'settings' }
   | { readonly page: 'lost' };
 
@@ -14,12 +15,14 @@ const isStation = (word: string | undefined): word is Station => (STATIONS as re
 
 /** The screen that a hash names; 'lost' when it names none. */
 export function routeOf(hash: string): Route {
-  const [first, second, third] = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '').map(decodeURIComponent);
+  const [first, second, third, fourth] = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '').map(decodeURIComponent);
   if (first === undefined) return { page: 'shelf' };
   if (first === 'settings') return { page: 'settings' };
   if (first === 'engine' && second === 'new') return { page: 'engine-new' };
   if (first === 'engine' && second !== undefined) return { page: third === 'edit' ? 'engine-edit' : 'engine', id: second };
-  if (first === 'reading' && second !== undefined && (third === undefined || isStation(third))) return { page: 'reading', id: second, station: third ?? 'plugs' };
+  if (first === 'reading' && second !== undefined && (third === undefined || isStation(third))) {
+    return { page: 'reading', id: second, station: third ?? 'plugs', ...(fourth !== undefined && { field: fourth }) };
+  }
   return { page: 'lost' };
 }
 
@@ -30,6 +33,6 @@ export function hrefOf(route: Route): string {
     case 'engine-new': return '#/engine/new';
     case 'engine': return `#/engine/${encodeURIComponent(route.id)}`;
     case 'engine-edit': return `#/engine/${encodeURIComponent(route.id)}/edit`;
-    case 'reading': return `#/reading/${encodeURIComponent(route.id)}/${route.station}`;
+    case 'reading': return ['#/reading', encodeURIComponent(route.id), route.station, ...(route.field === undefined ? [] : [encodeURIComponent(route.field)])].join('/');
   }
 }
