@@ -8,6 +8,8 @@ import type { Result } from './result.ts';
 
 const id = z.uuid();
 const instant = z.iso.datetime();
+/** As written on a sheet: a day, or a moment with or without its offset. */
+const sheetDate = z.union([z.iso.date(), z.iso.datetime({ offset: true, local: true })]);
 
 /** What went wrong, as a value the page can show. `message` names the place and the remedy in words. */
 export type AppError =
@@ -40,7 +42,7 @@ export type LibraryState = z.output<typeof libraryState>;
 const appInfo = record({ version: text(40), host: z.enum(['electron', 'loopback']), knowledge: text(40), library: libraryState });
 export type AppInfo = z.output<typeof appInfo>;
 
-const engineRecord = record({ id, engine, createdAt: instant, changedAt: instant, readings: z.number().int(), lastReadingAt: instant.nullable() });
+const engineRecord = record({ id, engine, createdAt: instant, changedAt: instant, readings: z.number().int(), lastReadingAt: sheetDate.nullable() });
 export type EngineRecord = z.output<typeof engineRecord>;
 
 /** `pending`: what was typed into a field but cannot be taken yet, by the path of the field in the sheet. Kept so that nothing typed is lost. */

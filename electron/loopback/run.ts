@@ -1,0 +1,20 @@
+import { openProgram, type Program } from '../node/program.ts';
+import { serveLoopback, type Loopback } from './server.ts';
+
+export type LoopbackRun = { readonly program: Program; readonly served: Loopback; readonly close: () => Promise<void> };
+export type LoopbackOptions = { readonly version: string; readonly folder: string; readonly demo: boolean; readonly page: string; readonly port: number };
+
+/**
+ * Opens the program and serves it on this machine.
+ * @throws when the port is taken; the library is closed again then.
+ */
+export async function runLoopback({ version, folder, demo, page, port }: LoopbackOptions, log: (line: string) => void): Promise<LoopbackRun> {
+  const program = await openProgram({ host: 'loopback', version, folder, kind: demo ? 'demo' : 'own', log });
+  try {
+    const served = await serveLoopback({ door: program.door, page, port });
+    return { program, served, close: async () => { await served.close(); await program.close(); } };
+  } catch (error) {
+    await program.close();
+    throw error;
+  }
+}

@@ -1,0 +1,34 @@
+import type { Handlers } from '../../../shared/channels.ts';
+import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
+import { err, ok } from '../../../shared/result.ts';
+import { importSheet } from '../import-sheet.ts';
+import { currentSheet } from '../reading-record.ts';
+import { parseSheetText } from '../sheet-text.ts';
+import { findEngine } from '../storage/engines.ts';
+import { findReading } from '../storage/readings.ts';
+import { notFound, reads, writes, type Given } from './given.ts';
+
+type Group = Pick<Handlers, 'reading.import' | 'reading.export' | 'diagnose'>;
+
+const fileNameOf = ({ engine, date }: ReadingSheet): string => {
+  const words = [engine.name ?? 'engine', date?.slice(0, 10) ?? ''].join(' ').normalize('NFKD').toLowerCase();
+  return `${words.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 80) || 'reading'}.reading.json`;
+};
+
+/** Sheets in and out of the library, and findings for a sheet that need not be in it. */
+export function sheetHandlers(given: Given): Group {
+  return {
+    'reading.import': writes(given, async (db, { text }) => {
+      const sheet = parseSheetText(text);
+      if (!sheet.ok) return err({ code: 'bad-request', problems: sheet.error });
+      return ok(await importSheet(db, sheet.value, { at: given.clock().toISOString(), newId: given.newId, diagnose: given.diagnose }));
+    }),
+    'reading.export': reads(given, async (db, { id }) => {
+      const row = await findReading(db, id);
+      if (row === undefined) return notFound('reading');
+      const sheet = currentSheet(row, (await findEngine(db, row.engine_id))?.engine);
+      return ok({ fileName: fileNameOf(sheet), text: `${JSON.stringify(sheet, null, 2)}\n` });
+    }),
+    diagnose: async ({ sheet }) => ok(given.diagnose(sheet)),
+  };
+}

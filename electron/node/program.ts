@@ -1,0 +1,40 @@
+import { randomUUID } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import type { AppInfo, LibraryState } from '../../shared/channels.ts';
+import { fillWithSeeds, type Seed } from './demo.ts';
+import { diagnoseSheet, KNOWLEDGE_VERSION } from './diagnosing.ts';
+import { openDoor, type Door } from './door.ts';
+import { handlersFor } from './handlers/index.ts';
+import { openShelf } from './library-shelf.ts';
+
+export type ProgramGiven = {
+  readonly host: AppInfo['host'];
+  readonly version: string;
+  readonly folder: string;
+  readonly kind: LibraryState['kind'];
+  readonly log: (line: string) => void;
+};
+
+export type Program = { readonly door: Door; readonly library: () => LibraryState; readonly close: () => Promise<void> };
+
+/** The program behind a page: libraries, handlers and the door, with the real clock, ids and knowledge. */
+export async function openProgram({ host, version, folder, kind, log }: ProgramGiven): Promise<Program> {
+  const clock = (): Date => new Date();
+  const fillDemo = async (db: Parameters<typeof fillWithSeeds>[0]): Promise<void> => {
+    const { SEEDS } = (await import(['..', '..', 'seeds', 'index.ts'].join('/'))) as { SEEDS: readonly Seed[] };
+    await fillWithSeeds(db, SEEDS, { at: clock().toISOString(), newId: randomUUID, diagnose: diagnoseSheet });
+  };
+  const shelf = await openShelf({ folder, clock, fillDemo }, kind);
+  const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, about: { version, host, knowledge: KNOWLEDGE_VERSION } }), log);
+  return {
+    door,
+    library: shelf.state,
+    close: async () => {
+      await door.quiet();
+      shelf.close();
+    },
+  };
+}
+
+/** The version in the package file at the root of the program. */
+export const programVersion = (packageFile: URL): string => (JSON.parse(readFileSync(packageFile, 'utf8')) as { version: string }).version;

@@ -1,0 +1,5 @@
+import { enginesAndReadings } from './0001-engines-and-readings.ts';
+import type { Migration } from './migration.ts';
+
+/** Every step in order; the last one's version is the form this program writes. */
+export const MIGRATIONS: readonly Migration[] = [enginesAndReadings];

@@ -1,0 +1,22 @@
+import { join, resolve } from 'node:path';
+import envPaths from 'env-paths';
+
+/** Where this program keeps its own data on this platform, by the platform's convention. */
+export const dataFolder = (): string => envPaths('Corenose', { suffix: '' }).data;
+
+/** The library folder: the one asked for, else the one in `CORENOSE_LIBRARY`, else a folder in the platform's place for data. */
+export function libraryFolder(asked: string | undefined, environment: { readonly CORENOSE_LIBRARY?: string | undefined }): string {
+  const chosen = asked ?? environment.CORENOSE_LIBRARY;
+  return chosen === undefined || chosen === '' ? join(dataFolder(), 'library') : resolve(chosen);
+}
+
+/** What lies in a library folder. The demo library is a library of its own inside it. */
+export const placesIn = (folder: string) => ({
+  folder,
+  file: join(folder, 'library.sqlite'),
+  lock: join(folder, 'in-use.lock'),
+  backups: join(folder, 'backups'),
+  setAside: join(folder, 'set-aside'),
+  demo: join(folder, 'demo'),
+});
+export type Places = ReturnType<typeof placesIn>;

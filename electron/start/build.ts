@@ -1,0 +1,3 @@
+import { buildAll } from './targets.ts';
+
+await buildAll((line) => process.stdout.write(line));

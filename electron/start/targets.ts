@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { InlineConfig } from 'vite';
+
+export const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+export const PAGE = join(ROOT, 'dist/page');
+
+/** One thing to build: what it is made from, what comes out, and how. */
+type Target = {
+  readonly name: string;
+  readonly sources: readonly string[];
+  readonly output: string;
+  readonly config: () => InlineConfig;
+};
+
+const electronBundle = (entry: string, file: string): InlineConfig => ({
+  configFile: false, root: ROOT, logLevel: 'warn',
+  ssr: { noExternal: true, external: ['electron', 'sharp'] },
+  build: {
+    ssr: join(ROOT, entry), outDir: join(ROOT, 'dist/electron'), emptyOutDir: false, target: 'node24', minify: false, sourcemap: false,
+    rolldownOptions: { external: ['electron', 'sharp'], output: { format: 'cjs', entryFileNames: file, codeSplitting: false } },
+  },
+});
+
+const TARGETS = {
+  page: {
+    name: 'the page', sources: ['renderer', 'core', 'shared'], output: 'dist/page/index.html',
+    config: () => ({ configFile: join(ROOT, 'renderer/vite.config.ts'), logLevel: 'warn', build: { outDir: PAGE, emptyOutDir: true } }),
+  },
+  main: {
+    name: 'the desktop host', sources: ['electron', 'core', 'shared', 'seeds'], output: 'dist/electron/main.cjs',
+    config: () => electronBundle('electron/main/main.ts', 'main.cjs'),
+  },
+  preload: {
+    name: 'the desktop bridge', sources: ['electron/preload', 'shared'], output: 'dist/electron/preload.cjs',
+    config: () => electronBundle('electron/preload/preload.ts', 'preload.cjs'),
+  },
+} satisfies Record<string, Target>;
+export type TargetName = keyof typeof TARGETS;
+
+export const buildAll = (say: (text: string) => void): Promise<void> => buildWhatIsStale(['page', 'main', 'preload'], say);
+
+/**
+ * Builds the targets whose sources changed since they were built, telling each as it goes.
+ * @throws the builder's error when a source does not compile.
+ */
+export async function buildWhatIsStale(names: readonly TargetName[], say: (text: string) => void): Promise<void> {
+  for (const name of names) {
+    const target: Target = TARGETS[name];
+    const digest = digestOf(target.sources);
+    const stamp = join(ROOT, 'dist/.built', name);
+    if (existsSync(join(ROOT, target.output)) && existsSync(stamp) && readFileSync(stamp, 'utf8') === digest) continue;
+    say(`Building ${target.name} ... `);
+    const begun = performance.now();
+    const { build } = await import('vite');
+    await build(target.config());
+    mkdirSync(join(ROOT, 'dist/.built'), { recursive: true });
+    writeFileSync(stamp, digest);
+    say(`${((performance.now() - begun) / 1000).toFixed(1)} s\n`);
+  }
+}
+
+/** Digest of every source file and of the exact packages, so that a change of either builds anew. */
+function digestOf(folders: readonly string[]): string {
+  const hash = createHash('sha256').update(readFileSync(join(ROOT, 'package-lock.json')));
+  for (const folder of folders) {
+    const entries = readdirSync(join(ROOT, folder), { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+    for (const path of entries.map((entry) => join(entry.parentPath, entry.name)).sort()) hash.update(path).update(readFileSync(path));
+  }
+  return hash.digest('hex');
+}
