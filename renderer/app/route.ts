@@ -13,9 +13,17 @@ export type Route =
 
 const isStation = (word: string | undefined): word is Station => (STATIONS as readonly (string | undefined)[]).includes(word);
 
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
 /** The screen that a hash names; 'lost' when it names none. */
 export function routeOf(hash: string): Route {
-  const [first, second, third, fourth] = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '').map(decodeURIComponent);
+  const [first, second, third, fourth] = hash.replace(/^#\/?/, '').split('/').filter((part) => part !== '').map(decoded);
   if (first === undefined) return { page: 'shelf' };
   if (first === 'settings') return { page: 'settings' };
   if (first === 'engine' && second === 'new') return { page: 'engine-new' };

@@ -43,6 +43,8 @@ export type OpenReading = {
   readonly save: SaveState;
   readonly findings: Findings | null;
   readonly diagnosis: DiagnosisState;
+  /** Somebody tried to change a reading that is kept; the screen then asks whether to open it again. */
+  readonly refused: boolean;
 };
 
 export type ReadingSlice = {
@@ -55,6 +57,7 @@ export type ReadingSlice = {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly selectPlug: (key: PlugKey) => void;
+  readonly dismissRefusal: () => void;
   readonly keepReading: () => Promise<AppError | null>;
   readonly reopenReading: () => Promise<AppError | null>;
   /** After a conflict: `mine` writes what is on the screen over the stored sheet; `theirs` takes the stored sheet, and undo brings mine back. */
@@ -69,6 +72,7 @@ const opened = (stored: ReadingRecord): OpenReading => ({
   selected: keyOf(sheetPlaces(stored.sheet)[0] ?? { cylinder: 1 }),
   version: 0, savedVersion: 0, save: { kind: 'saved' },
   findings: stored.findings, diagnosis: { kind: stored.findings === null ? 'none' : 'current' },
+  refused: false,
 });
 
 export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
@@ -80,9 +84,10 @@ export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
 
   const move = (change: (history: History<Entered>) => History<Entered>): void => {
     const open = current();
-    if (open === null || open.state === 'kept') return;
+    if (open === null) return;
     const history = change(open.history);
     if (history === open.history) return;
+    if (open.state === 'kept') return patch(() => ({ refused: true }));
     patch(({ version }) => ({ history, version: version + 1 }));
     void autosave.pump();
     if (history.now.sheet !== open.history.now.sheet) diagnosis.request();
@@ -123,6 +128,7 @@ export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
     undo: () => move(undone),
     redo: () => move(redone),
     selectPlug: (key) => patch(() => ({ selected: key })),
+    dismissRefusal: () => patch(() => ({ refused: false })),
     keepReading: () => closeOver('reading.keep'),
     reopenReading: () => closeOver('reading.reopen'),
     resolveConflict: async (choice) => {
