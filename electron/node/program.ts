@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import type { AppInfo, LibraryState } from '../../shared/channels.ts';
-import { fillWithSeeds, type Seed } from './demo.ts';
+import { fillWithSeeds } from './demo.ts';
 import { diagnoseSheet, KNOWLEDGE_VERSION } from './diagnosing.ts';
 import { openDoor, type Door } from './door.ts';
 import { handlersFor } from './handlers/index.ts';
@@ -21,7 +21,7 @@ export type Program = { readonly door: Door; readonly library: () => LibraryStat
 export async function openProgram({ host, version, folder, kind, log }: ProgramGiven): Promise<Program> {
   const clock = (): Date => new Date();
   const fillDemo = async (db: Parameters<typeof fillWithSeeds>[0]): Promise<void> => {
-    const { SEEDS } = (await import(['..', '..', 'seeds', 'index.ts'].join('/'))) as { SEEDS: readonly Seed[] };
+    const { SEEDS } = await import('../../seeds/index.ts');
     await fillWithSeeds(db, SEEDS, { at: clock().toISOString(), newId: randomUUID, diagnose: diagnoseSheet });
   };
   const shelf = await openShelf({ folder, clock, fillDemo }, kind);

@@ -31,7 +31,7 @@ export const amount = (unit: string, low: number, high: number) =>
     .max(high, { error: (issue) => `${String(issue.input)} is too large; give ${unit} from ${low} to ${high}` });
 
 export const count = (what: string, low: number, high: number) =>
-  amount(what, low, high).refine(Number.isInteger, { error: (issue) => `${String(issue.input)} is not a whole number; give ${what} from ${low} to ${high}` });
+  amount(what, low, high).int({ error: (issue) => `${String(issue.input)} is not a whole number; give ${what} from ${low} to ${high}` });
 
 /** Free text of at most so many characters. */
 export const text = (limit: number) =>
