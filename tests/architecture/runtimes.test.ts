@@ -12,10 +12,12 @@ function complaints(folder: string, code: string): readonly string[] {
   if (!config) throw new Error(`${folder}/tsconfig.json cannot be read`);
   const planted = join(root, folder, 'planted-breach.ts');
   const host = ts.createCompilerHost(config.options);
-  const { getSourceFile, fileExists } = host;
-  host.fileExists = (file) => file === planted || fileExists(file);
-  host.getSourceFile = (file, target, ...rest) => (file === planted ? ts.createSourceFile(file, code, target) : getSourceFile(file, target, ...rest));
-  const program = ts.createProgram([...config.fileNames, planted], config.options, host);
+  const withPlanted: ts.CompilerHost = {
+    ...host,
+    fileExists: (file) => file === planted || host.fileExists(file),
+    getSourceFile: (file, target, ...rest) => (file === planted ? ts.createSourceFile(file, code, target) : host.getSourceFile(file, target, ...rest)),
+  };
+  const program = ts.createProgram([...config.fileNames, planted], config.options, withPlanted);
   return program.getSemanticDiagnostics(program.getSourceFile(planted)).map((problem) => ts.flattenDiagnosticMessageText(problem.messageText, '\n'));
 }
 
