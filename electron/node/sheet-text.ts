@@ -1,6 +1,9 @@
+import { parse, parseTree, printParseErrorCode, type Node, type ParseError } from 'jsonc-parser';
 import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Problem } from '../../shared/formats/strict.ts';
 import { err, type Result } from '../../shared/result.ts';
+
+const PLAIN_JSON = { disallowComments: true, allowTrailingComma: false };
 
 /** Reads a sheet from the text of a file. A fault of the JSON is told with its line and column, any other with its path. */
 export function parseSheetText(text: string): Result<ReadingSheet, Problem[]> {
@@ -8,16 +11,43 @@ export function parseSheetText(text: string): Result<ReadingSheet, Problem[]> {
   let input: unknown;
   try {
     input = JSON.parse(json);
-  } catch (error) {
-    return err([{ path: '', message: jsonProblem(json, error instanceof Error ? error.message : String(error)) }]);
+  } catch {
+    return err([{ path: '', message: faultOf(json) }]);
   }
-  return parseReadingSheet(input);
+  const sheet = parseReadingSheet(input);
+  const twice = sheet.ok ? repeatedNames(json) : [];
+  return twice.length > 0 ? err(twice) : sheet;
 }
 
-function jsonProblem(text: string, message: string): string {
+function faultOf(text: string): string {
   if (text.trim() === '') return 'the file is empty; give a reading sheet as JSON';
-  const offset = Number(/at position (\d+)/.exec(message)?.[1] ?? text.length);
-  const before = text.slice(0, offset).split('\n');
-  const what = message.replace(/(,? "[^]*" is not valid JSON| in JSON at position[^]*)$/, '').replace(/^U/, 'u').replace(/^E/, 'e').replace(' of JSON input', ' of the file');
+  const errors: ParseError[] = [];
+  try { parse(text, errors, PLAIN_JSON); } catch { return 'not JSON: nested too deeply'; }
+  const first = errors[0];
+  const before = text.slice(0, first?.offset ?? text.length).split('\n');
+  const what = first === undefined ? 'a fault' : printParseErrorCode(first.error).replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter}`).toLowerCase();
   return `not JSON: ${what} at line ${before.length}, column ${(before.at(-1) ?? '').length + 1}`;
+}
+
+/** Names that stand twice in one object: JSON keeps only the last of them, and what the first one said would be lost in silence. */
+function repeatedNames(text: string): Problem[] {
+  try {
+    const root = parseTree(text, [], PLAIN_JSON);
+    return root === undefined ? [] : repeatedIn(root, []);
+  } catch {
+    return [{ path: '', message: 'nested too deeply' }];
+  }
+}
+
+function repeatedIn(node: Node, path: readonly (string | number)[]): Problem[] {
+  if (node.type === 'array') return (node.children ?? []).flatMap((child, i) => repeatedIn(child, [...path, i]));
+  if (node.type !== 'object') return [];
+  const seen = new Set<string>();
+  return (node.children ?? []).flatMap(({ children }) => {
+    const [name, value] = children ?? [];
+    const field = String(name?.value);
+    const again: Problem[] = seen.has(field) ? [{ path: [...path, field].join('.'), message: 'stands here twice; give it once' }] : [];
+    seen.add(field);
+    return [...again, ...(value === undefined ? [] : repeatedIn(value, [...path, field]))];
+  });
 }

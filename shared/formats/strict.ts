@@ -4,8 +4,13 @@ import { err, ok, type Result } from '../result.ts';
 /** One thing wrong with an input: where it is, and what is allowed there. */
 export type Problem = { readonly path: string; readonly message: string };
 
+/** What was received, as JSON where it can be put so. A call from a page may also carry what JSON cannot: big integers, objects in a ring. */
+function textOf(received: unknown): string {
+  try { return JSON.stringify(received) ?? String(received); } catch { return `a ${typeof received}`; }
+}
+
 const wordsFor = (received: unknown): string => {
-  const text = JSON.stringify(received) ?? String(received);
+  const text = textOf(received);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 };
 

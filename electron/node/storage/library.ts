@@ -44,7 +44,10 @@ export async function openLibrary({ folder, kind, now, migrations = MIGRATIONS }
   return {
     state: { kind, folder, readOnly, trouble: problem },
     db: connection?.db ?? null,
-    close: () => { connection?.raw.close(); lock?.release(); },
+    close: () => {
+      if (connection?.raw.isOpen === true) connection.raw.close();
+      lock?.release();
+    },
   };
 }
 

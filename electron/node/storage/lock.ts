@@ -17,5 +17,5 @@ export function takeLock(file: string): Lock | null {
     if (sqliteCode(error) === SQLITE.busy) return null;
     throw error;
   }
-  return { release: () => database.close() };
+  return { release: () => { if (database.isOpen) database.close(); } };
 }

@@ -16,7 +16,7 @@ const at = (day: string): Date => new Date(`${day}T09:00:00.000Z`);
 
 async function open(folder: string, day = '2026-03-20', migrations: readonly Migration[] = MIGRATIONS): Promise<Library> {
   const library = await openLibrary({ folder, kind: 'own', now: at(day), migrations });
-  onTestFinished(() => { try { library.close(); } catch { /* closed by the test */ } });
+  onTestFinished(() => library.close());
   return library;
 }
 
