@@ -1,0 +1,32 @@
+import { Bench } from 'tinybench';
+import { diagnose } from '../../core/inference/diagnose.ts';
+import { KNOWLEDGE } from '../../core/knowledge/index.ts';
+import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { eighteenTwinPlug, fourCylinders } from './sheets.ts';
+
+/**
+ * How long a diagnosis takes, as a multiple of reading and checking the same sheet's text in the same run: machines differ, the ratio hardly does.
+ * Times are medians. Nothing fails here; a benchmark informs, tests decide.
+ */
+const given = { knowledge: KNOWLEDGE, digest: 'bench' };
+const SHEETS: readonly (readonly [string, ReadingSheet])[] = [['4 cylinders', fourCylinders], ['18 cylinders, 36 plugs', eighteenTwinPlug]];
+
+const bench = new Bench({ time: 2000, warmupTime: 500 });
+for (const [name, sheet] of SHEETS) {
+  const text = JSON.stringify(sheet);
+  bench.add(`parse ${name}`, () => { parseReadingSheet(JSON.parse(text)); });
+  bench.add(`diagnose ${name}`, () => { diagnose(sheet, given); });
+}
+await bench.run();
+
+function medianMs(name: string): number {
+  const result = bench.getTask(name)?.result;
+  if (result?.state !== 'completed') throw new Error(`${name} did not run to its end`);
+  return result.latency.p50;
+}
+
+process.stdout.write(`Node ${process.versions.node} on ${process.platform} ${process.arch}\n`);
+for (const [name] of SHEETS) {
+  const [parse, diagnosis] = [medianMs(`parse ${name}`), medianMs(`diagnose ${name}`)];
+  process.stdout.write(`${name}: diagnose ${diagnosis.toFixed(1)} ms, ${(diagnosis / parse).toFixed(0)} times parse and check (${parse.toFixed(2)} ms)\n`);
+}
