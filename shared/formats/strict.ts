@@ -31,7 +31,7 @@ export const oneOf = <const T extends readonly [string, ...string[]]>(words: T) 
 
 /** A number within bounds that carries its unit in every message. */
 export const amount = (unit: string, low: number, high: number) =>
-  z.number({ error: (issue) => `${wordsFor(issue.input)} is not a number; give ${unit} from ${low} to ${high}` })
+  z.number({ error: (issue) => `${issue.input === undefined ? 'missing' : `${wordsFor(issue.input)} is not a number`}; give ${unit} from ${low} to ${high}` })
     .min(low, { error: (issue) => `${String(issue.input)} is too small; give ${unit} from ${low} to ${high}` })
     .max(high, { error: (issue) => `${String(issue.input)} is too large; give ${unit} from ${low} to ${high}` });
 
@@ -40,7 +40,7 @@ export const count = (what: string, low: number, high: number) =>
 
 /** Free text of at most so many characters. */
 export const text = (limit: number) =>
-  z.string({ error: (issue) => `${wordsFor(issue.input)} is not text` }).max(limit, { error: `too long; at most ${limit} characters` });
+  z.string({ error: (issue) => (issue.input === undefined ? 'missing; give text' : `${wordsFor(issue.input)} is not text`) }).max(limit, { error: `too long; at most ${limit} characters` });
 
 /** Flattens zod's issues to one problem a place; the name of an unknown field belongs to its path. */
 export const problemsOf = (error: z.ZodError): Problem[] =>
