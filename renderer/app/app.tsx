@@ -1,14 +1,79 @@
-import { useEffect } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { EngineEditor, EngineShelf } from '../features/engines/index.ts';
+import { EngineLog } from '../features/log/index.ts';
+import { SettingsScreen } from '../features/settings/index.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
+import { Notice } from '../ui/notice.tsx';
+import { useKeys } from '../ui/use-keys.ts';
+import styles from './app.module.css';
+import { Bar } from './bar.tsx';
+import { ErrorBoundary } from './error-boundary.tsx';
+import { KeysSheet } from './keys-sheet.tsx';
+import { LibraryTrouble } from './library-trouble.tsx';
+import { Messages } from './messages.tsx';
 import { ReadingFrame } from './reading-frame.tsx';
+import { hrefOf, type Route } from './route.ts';
+import { useAppearance } from './use-appearance.ts';
 import { useRoute } from './use-route.ts';
+
+function Screen({ route }: { route: Route }) {
+  const text = useText();
+  switch (route.page) {
+    case 'shelf': return <EngineShelf />;
+    case 'engine-new': return <EngineEditor id={null} />;
+    case 'engine': return <EngineLog id={route.id} />;
+    case 'engine-edit': return <EngineEditor id={route.id} />;
+    case 'settings': return <SettingsScreen />;
+    case 'reading': return null;
+    case 'lost': return <Notice title={text.shell.notHere}><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>;
+  }
+}
+
+/** Moves the focus to the bench when another screen is shown, so that the keyboard starts at its top. */
+function useFocusOnBench(address: string): () => void {
+  const shown = useRef(address);
+  const focus = (): void => document.getElementById('bench')?.focus();
+  useEffect(() => {
+    if (shown.current !== address) focus();
+    shown.current = address;
+  }, [address]);
+  return focus;
+}
+
+function Bench({ route, onKeys }: { route: Route; onKeys: () => void }) {
+  const ready = useStore((state) => state.info !== null);
+  const startProblem = useStore((state) => state.startProblem);
+  const text = useText();
+  if (startProblem !== null) return <main id="bench" tabIndex={-1} className={styles.bench}><Notice tone="problem" title={text.shell.library.start}>{text.shell.error(startProblem)}</Notice></main>;
+  if (!ready) return <main id="bench" tabIndex={-1} className={styles.bench}><p role="status">{text.shell.loading}</p></main>;
+  if (route.page === 'reading') return <ReadingFrame id={route.id} station={route.station} onKeys={onKeys} />;
+  return (
+    <>
+      <Bar onKeys={onKeys} />
+      <LibraryTrouble />
+      <main id="bench" tabIndex={-1} className={styles.bench}>
+        <ErrorBoundary key={hrefOf(route)} text={text}><Screen route={route} /></ErrorBoundary>
+      </main>
+    </>
+  );
+}
 
 export function App() {
   const route = useRoute();
   const text = useText();
   const start = useStore((state) => state.start);
+  const [keysOpen, setKeysOpen] = useState(false);
+  const focusOnBench = useFocusOnBench(hrefOf(route));
+  useAppearance();
+  useKeys({ '?': () => setKeysOpen(true) });
   useEffect(() => { void start(); }, [start]);
-  if (route.page === 'reading') return <ReadingFrame id={route.id} station={route.station} />;
-  return <main><h1>{text.shell.name}</h1></main>;
+  return (
+    <ErrorBoundary text={text}>
+      <button type="button" className={styles.skip} onClick={focusOnBench}>{text.shell.skip}</button>
+      <Bench route={route} onKeys={() => setKeysOpen(true)} />
+      <Messages />
+      <KeysSheet open={keysOpen} onOpenChange={setKeysOpen} />
+    </ErrorBoundary>
+  );
 }

@@ -1,18 +1,113 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
+import type { AppError } from '../../shared/channels.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
-import { hrefOf, STATIONS, type Station } from './route.ts';
+import { Button } from '../ui/button.tsx';
+import { Dialog } from '../ui/dialog.tsx';
+import { Notice } from '../ui/notice.tsx';
+import { useKeys } from '../ui/use-keys.ts';
+import appStyles from './app.module.css';
+import { Bar } from './bar.tsx';
+import { ErrorBoundary } from './error-boundary.tsx';
+import { LibraryTrouble } from './library-trouble.tsx';
+import styles from './reading-frame.module.css';
+import { ReadingHead } from './reading-head.tsx';
+import { hrefOf, type Station } from './route.ts';
+import { SaveProblem } from './save-problem.tsx';
+import { StationScreen } from './station-screen.tsx';
+import { StationsRail } from './stations-rail.tsx';
+import { navigate } from './use-route.ts';
 
-export function ReadingFrame({ id, station }: { id: string; station: Station }) {
-  const text = useText();
+/** Opens the reading that the address names, unless it is open already. */
+function useOpened(id: string): { open: boolean; problem: AppError | null } {
   const open = useStore((state) => state.reading?.id === id);
   const openReading = useStore((state) => state.openReading);
-  useEffect(() => { if (!open) void openReading(id); }, [open, openReading, id]);
-  if (!open) return null;
+  const [problem, setProblem] = useState<AppError | null>(null);
+  useEffect(() => {
+    if (open) return;
+    let left = false;
+    void openReading(id).then((error) => { if (!left) setProblem(error); });
+    return () => { left = true; };
+  }, [open, openReading, id]);
+  return { open, problem: open ? null : problem };
+}
+
+/** What is not saved yet when the window goes is sent once more; if a save failed, the browser asks before it closes. */
+function useSafeLeaving(): void {
+  const flush = useStore((state) => state.flushReading);
+  const unsaved = useStore((state) => state.reading !== null && state.reading.version !== state.reading.savedVersion);
+  useEffect(() => {
+    const onHide = (): void => void flush();
+    const onLeave = (event: BeforeUnloadEvent): void => { if (unsaved) event.preventDefault(); };
+    window.addEventListener('pagehide', onHide);
+    document.addEventListener('visibilitychange', onHide);
+    window.addEventListener('beforeunload', onLeave);
+    return () => {
+      window.removeEventListener('pagehide', onHide);
+      document.removeEventListener('visibilitychange', onHide);
+      window.removeEventListener('beforeunload', onLeave);
+    };
+  }, [flush, unsaved]);
+}
+
+function ClosedQuestion() {
+  const { reading: words, cancel, error: errorText } = useText().shell;
+  const refused = useStore((state) => state.reading?.refused === true);
+  const dismiss = useStore((state) => state.dismissRefusal);
+  const reopen = useStore((state) => state.reopenReading);
+  const tell = useStore((state) => state.tell);
+  const openAgain = async (): Promise<void> => {
+    const error = await reopen();
+    if (error !== null) tell({ text: errorText(error), tone: 'problem' });
+  };
   return (
-    <>
-      <nav>{STATIONS.map((name) => <a key={name} href={hrefOf({ page: 'reading', id, station: name })}>{text.shell.stations[name]}</a>)}</nav>
-      <main><h1>{text.shell.stations[station]}</h1></main>
-    </>
+    <Dialog title={words.closedTitle} about={words.closedAbout} open={refused} onOpenChange={dismiss}>
+      <div className={styles.choices}>
+        <Button look="main" onClick={() => void openAgain()}>{words.reopen}</Button>
+        <Button onClick={dismiss}>{cancel}</Button>
+      </div>
+    </Dialog>
+  );
+}
+
+function useReadingKeys(id: string): void {
+  const undo = useStore((state) => state.undo);
+  const redo = useStore((state) => state.redo);
+  const go = (station: Station) => () => navigate({ page: 'reading', id, station });
+  useKeys({
+    'Ctrl Z': undo, 'Ctrl Shift Z': redo, 'Ctrl Y': redo,
+    'Alt 1': go('run'), 'Alt 2': go('plugs'), 'Alt 3': go('cylinders'), 'Alt 4': go('findings'),
+  });
+}
+
+/** A reading on the bench: its head, the four stations, and the station at work, which has the rest of the window to itself. */
+export function ReadingFrame({ id, station, onKeys }: { id: string; station: Station; onKeys: () => void }) {
+  const text = useText();
+  const { open, problem } = useOpened(id);
+  useReadingKeys(id);
+  useSafeLeaving();
+  if (!open) {
+    return (
+      <>
+        <Bar onKeys={onKeys} />
+        <LibraryTrouble />
+        <main id="bench" tabIndex={-1} className={appStyles.bench}>
+          {problem === null ? <p role="status">{text.shell.loading}</p> : (
+            <Notice tone="problem" title={text.shell.reading.missing}><p>{text.shell.error(problem)}</p><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>
+          )}
+        </main>
+      </>
+    );
+  }
+  return (
+    <div className={styles.frame}>
+      <Bar onKeys={onKeys}><ReadingHead /></Bar>
+      <StationsRail id={id} station={station} />
+      <div className={styles.notices}><LibraryTrouble /><SaveProblem /></div>
+      <main id="bench" tabIndex={-1} className={styles.bench}>
+        <ErrorBoundary key={station} text={text}><StationScreen station={station} /></ErrorBoundary>
+      </main>
+      <ClosedQuestion />
+    </div>
   );
 }

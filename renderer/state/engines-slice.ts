@@ -2,12 +2,16 @@ import type { AppError, EngineRecord, ReadingSummary } from '../../shared/channe
 import type { Engine } from '../../shared/formats/engine.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
 import { bridge } from '../app/bridge.ts';
+import type { EngineDraft } from './engine-draft.ts';
 import type { SliceCreator } from './store.ts';
 
 export type EnginesSlice = {
   readonly engines: readonly EngineRecord[];
   /** The readings of the engine last looked at. */
   readonly log: { readonly engineId: string; readonly readings: readonly ReadingSummary[] } | null;
+  /** Engines being written down and not saved yet, by engine id; 'new' is one that is not on the shelf. They outlive a change of screen. */
+  readonly engineDrafts: Readonly<Record<string, EngineDraft>>;
+  readonly setEngineDraft: (id: string, draft: EngineDraft | undefined) => void;
   readonly loadEngines: () => Promise<AppError | null>;
   readonly saveEngine: (id: string | null, engine: Engine) => Promise<Result<EngineRecord, AppError>>;
   readonly removeEngine: (id: string) => Promise<AppError | null>;
@@ -34,6 +38,8 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
   return {
     engines: [],
     log: null,
+    engineDrafts: {},
+    setEngineDraft: (id, draft) => set(({ engineDrafts: { [id]: _, ...others } }) => ({ engineDrafts: draft === undefined ? others : { ...others, [id]: draft } })),
     loadEngines: async () => {
       const reply = await bridge['engine.list'](null);
       if (reply.ok) set({ engines: reply.value });

@@ -1,6 +1,6 @@
 export const settings = {
   title: 'Settings',
-  theme: 'Light',
+  theme: 'Light and dark',
   themes: { system: 'As this computer', light: 'Light', dark: 'Dark' },
   units: 'Units',
   unitChoices: { metric: 'Metric: mm, kPa, °C, N·m, km', inch: 'Inch: in, psi, °F, lb-ft, mi' },
@@ -8,6 +8,7 @@ export const settings = {
   textSizes: { normal: 'Normal', large: 'Large' },
   library: 'Library',
   libraryKinds: { own: 'Your own library', demo: 'The demo workshop' },
+  open: 'Open',
   folder: 'Folder',
   useOwn: 'Open your own library',
   useDemo: 'Open the demo workshop',

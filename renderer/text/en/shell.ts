@@ -3,15 +3,91 @@ import type { Station } from '../../app/route.ts';
 
 const stations: Record<Station, string> = { run: 'The run', plugs: 'The plugs', cylinders: 'The cylinders', findings: 'Findings' };
 
+export type Shortcut = { readonly keys: readonly string[]; readonly does: string };
+
+const shortcuts: readonly Shortcut[] = [
+  { keys: ['Alt 1', 'Alt 2', 'Alt 3', 'Alt 4'], does: 'The run, the plugs, the cylinders, the findings' },
+  { keys: ['Ctrl Z'], does: 'Undo' },
+  { keys: ['Ctrl Shift Z', 'Ctrl Y'], does: 'Redo' },
+  { keys: ['Tab', 'Shift Tab'], does: 'To the next or the previous field' },
+  { keys: ['Esc'], does: 'Close what lies over the bench' },
+  { keys: ['?'], does: 'This list' },
+];
+
 export const shell = {
   name: 'Corenose',
   skip: 'Skip to the bench',
+  bench: 'Bench',
   stations,
+  stationsName: 'Stations of the reading',
   close: 'Close',
   undo: 'Undo',
   redo: 'Redo',
+  settings: 'Settings',
+  allEngines: 'All engines',
+  back: 'Back',
+  tryAgain: 'Try again',
+  cancel: 'Leave it',
+  messages: 'Messages',
+  loading: 'Fetching…',
+  notHere: 'There is nothing at this address.',
+  demo: 'Demo workshop',
+  shortcuts: { title: 'Keys', open: 'Keys (press ?)', onTheBench: 'Everywhere', inTheTray: 'At the plugs', list: shortcuts },
+  counts: {
+    entered: (n: number): string => (n === 0 ? 'nothing yet' : n === 1 ? '1 thing' : `${n} things`),
+    plugs: (read: number, all: number): string => `${read} of ${all}`,
+    findings: { none: 'not yet', working: 'thinking', current: 'ready', failed: 'failed' },
+    stop: 'stop rule',
+  },
+  save: {
+    saved: 'Saved',
+    saving: 'Saving',
+    'not saved': 'Not saved',
+    problem: 'This reading is not saved',
+    kept: 'What you entered is still here. It is tried again every few seconds.',
+    copy: 'Save a copy as a file',
+    conflict: 'This reading was changed in another window. Nothing is overwritten until you choose.',
+    mine: 'Keep what is on this screen',
+    theirs: 'Take the other one (undo brings this one back)',
+  },
+  reading: {
+    keep: 'Keep this reading',
+    keepHint: 'Stores it with its findings and closes it',
+    kept: 'Kept',
+    draft: 'Draft',
+    keptMessage: (title: string): string => `Kept with its findings: ${title}.`,
+    closedTitle: 'This reading is kept',
+    closedAbout: 'It is closed, so that its findings stay what they were. Open it again to change it; the findings are then worked out anew.',
+    reopen: 'Open it again',
+    nameAndDate: 'Name and date',
+    title: 'What this reading is called',
+    titleHint: 'For example: after the jet change',
+    date: 'Day the plugs were pulled',
+    noDate: 'No date',
+    untitled: 'Reading',
+    missing: 'This reading could not be opened',
+  },
+  library: {
+    'in-use': 'Another program has this library open',
+    damaged: 'The library is damaged',
+    newer: 'The library was written by a newer version',
+    'cannot-open': 'The library cannot be opened',
+    'disk-full': 'The disk is full',
+    readOnly: 'You can look at everything; changes are not saved.',
+    recover: (backup: string): string => `Go back to ${backup}`,
+    recoverTitle: 'Go back to a backup?',
+    recoverAbout: (backup: string): string => `The library is set back to the state of ${backup}. What was entered after it is not in there; the damaged file is put aside, not deleted.`,
+    recovered: 'The library was set back to the backup.',
+    start: 'The program could not be started',
+  },
+  broken: {
+    title: 'This screen failed',
+    safe: 'What you entered is not lost: it is saved with every change, and it is still in memory.',
+    again: 'Draw the screen again',
+    details: 'What went wrong, for a report',
+  },
   quantity: {
-    allowed: (low: string, high: string, unit: string): string => `Give ${low} to ${high} ${unit}`.trim() + '.',
+    allowed: (low: string, high: string, unit: string): string => `${`Give ${low} to ${high} ${unit}`.trim()}.`,
     problem: (what: 'unreadable' | 'two meanings' | 'out of range', allowed: string): string => {
       switch (what) {
         case 'unreadable': return `This is not a number that can be taken here. ${allowed}`;

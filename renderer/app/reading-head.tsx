@@ -1,0 +1,90 @@
+import { useState } from 'react';
+import { useCanRedo, useCanUndo, useIsKept, useSaveState, useSheet } from '../state/hooks.ts';
+import { useStore } from '../state/store.ts';
+import { useText } from '../text/index.ts';
+import { formatDate } from '../text/numbers.ts';
+import { Button, GlyphButton } from '../ui/button.tsx';
+import { Dialog } from '../ui/dialog.tsx';
+import { RedoGlyph, UndoGlyph } from '../ui/glyphs.tsx';
+import { TextField } from '../ui/text-field.tsx';
+import styles from './reading-head.module.css';
+import { hrefOf } from './route.ts';
+import { navigate } from './use-route.ts';
+
+function NameAndDate() {
+  const { title, date } = useSheet();
+  const { reading: words } = useText().shell;
+  const act = useStore((state) => state.act);
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" className={styles.date} onClick={() => setOpen(true)} title={words.nameAndDate}>
+        {[title, date === undefined ? words.noDate : formatDate(date)].filter(Boolean).join(' · ')}
+      </button>
+      <Dialog title={words.nameAndDate} open={open} onOpenChange={setOpen}>
+        <form className={styles.form} onSubmit={(event) => { event.preventDefault(); setOpen(false); }}>
+          <TextField label={words.title} hint={words.titleHint} limit={200} value={title ?? ''} onChange={(next) => act({ type: 'meta', title: next })} />
+          <TextField label={words.date} type="date" value={date?.slice(0, 10) ?? ''} onChange={(next) => act({ type: 'meta', date: next })} />
+        </form>
+      </Dialog>
+    </>
+  );
+}
+
+function SaveMark() {
+  const { kind } = useSaveState();
+  return <span className={styles.save} data-kind={kind} role="status">{useText().shell.save[kind]}</span>;
+}
+
+function DraftTools() {
+  const { shell } = useText();
+  const engineId = useStore((state) => state.reading?.engineId ?? '');
+  const { undo, redo, keepReading, tell } = useStore.getState();
+  const [canUndo, canRedo] = [useCanUndo(), useCanRedo()];
+  const { title, date } = useSheet();
+  const keep = async (): Promise<void> => {
+    const error = await keepReading();
+    if (error !== null) return tell({ text: shell.error(error), tone: 'problem' });
+    tell({ text: shell.reading.keptMessage(title ?? (date === undefined ? shell.reading.untitled : formatDate(date))), tone: 'plain' });
+    navigate({ page: 'engine', id: engineId });
+  };
+  return (
+    <>
+      <SaveMark />
+      <GlyphButton name={shell.undo} onClick={undo} disabled={!canUndo}><UndoGlyph /></GlyphButton>
+      <GlyphButton name={shell.redo} onClick={redo} disabled={!canRedo}><RedoGlyph /></GlyphButton>
+      <Button look="main" title={shell.reading.keepHint} onClick={() => void keep()}>{shell.reading.keep}</Button>
+    </>
+  );
+}
+
+function KeptTools() {
+  const { shell } = useText();
+  const { reopenReading, tell } = useStore.getState();
+  const reopen = async (): Promise<void> => {
+    const error = await reopenReading();
+    if (error !== null) tell({ text: shell.error(error), tone: 'problem' });
+  };
+  return (
+    <>
+      <span className={styles.save} data-kind="saved">{shell.reading.kept}</span>
+      <Button title={shell.reading.closedAbout} onClick={() => void reopen()}>{shell.reading.reopen}</Button>
+    </>
+  );
+}
+
+/** Which reading lies on the bench, whether it is saved, and what can be done with it as a whole. */
+export function ReadingHead() {
+  const sheet = useSheet();
+  const text = useText();
+  const engineId = useStore((state) => state.reading?.engineId ?? '');
+  const kept = useIsKept();
+  return (
+    <>
+      <a className={styles.engine} href={hrefOf({ page: 'engine', id: engineId })}>{sheet.engine.name ?? text.engines.unnamed}</a>
+      <NameAndDate />
+      <span className={styles.gap} />
+      {kept ? <KeptTools /> : <DraftTools />}
+    </>
+  );
+}

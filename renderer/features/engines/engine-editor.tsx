@@ -1,0 +1,96 @@
+import { useState } from 'react';
+import { enginePlan } from '../../../core/domain/engine-plan.ts';
+import { hrefOf } from '../../app/route.ts';
+import { navigate } from '../../app/use-route.ts';
+import { checkedDraft, drawable } from '../../state/engine-draft.ts';
+import { useStore } from '../../state/store.ts';
+import { useText } from '../../text/index.ts';
+import { Button } from '../../ui/button.tsx';
+import { Fold } from '../../ui/fold.tsx';
+import { Notice } from '../../ui/notice.tsx';
+import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
+import { EditingContext, useEditing, useEngineDraft } from './editing.ts';
+import styles from './engine-editor.module.css';
+import { countAt } from './filled.ts';
+import { BuildPart } from './part-build.tsx';
+import { EssentialsPart } from './part-essentials.tsx';
+import { FitmentPart } from './part-fitment.tsx';
+import { IgnitionPart } from './part-ignition.tsx';
+import { LayoutPart } from './part-layout.tsx';
+import { MixturePart } from './part-mixture.tsx';
+
+function Preview() {
+  const { draft } = useEditing();
+  const { edit } = useText().engines;
+  const engine = drawable(draft);
+  if (engine === null) return <div className={styles.preview}><p className={styles.hint}>{edit.need}</p></div>;
+  const plan = enginePlan(engine);
+  return (
+    <figure className={styles.preview}>
+      <div className={styles.drawing}><PlanDrawing plan={plan} label={edit.plan} /></div>
+      <figcaption><PlanCaption plan={plan} /></figcaption>
+    </figure>
+  );
+}
+
+function Parts() {
+  const { edit } = useText().engines;
+  const { draft: { fields } } = useEditing();
+  const { mixture, ignition, fitment } = fields;
+  const summary = (paths: readonly string[]): string => edit.filled(countAt(fields, paths));
+  return (
+    <>
+      <EssentialsPart />
+      <Fold title={edit.layoutPart} summary={summary(['layout', 'cycle', 'plugsPerCylinder', 'firingOrder', 'banks'])}><LayoutPart /></Fold>
+      <Fold title={edit.mixturePart} summary={mixture?.kind ?? edit.filled(0)}><MixturePart /></Fold>
+      <Fold title={edit.ignitionPart} summary={ignition?.kind ?? edit.filled(0)}><IgnitionPart /></Fold>
+      <Fold title={edit.fitmentPart} summary={edit.filled(Object.keys(fitment ?? {}).length)}><FitmentPart /></Fold>
+      <Fold title={edit.buildPart} summary={summary(['boreMm', 'strokeMm', 'rodMm', 'compressionRatio', 'headMaterial', 'aspiration', 'cooling'])}><BuildPart /></Fold>
+    </>
+  );
+}
+
+const focusFirstProblem = (): void =>
+  document.querySelector<HTMLElement>('[aria-invalid="true"], [data-problem] button, [data-problem] input')?.focus();
+
+/** Writes an engine down. What is not saved stays in the store, also when another screen is shown meanwhile. */
+export function EngineEditor({ id }: { id: string | null }) {
+  const { engines: { edit, unnamed }, shell } = useText();
+  const [tried, setTried] = useState(false);
+  const editing = useEngineDraft(id, tried);
+  const { saveEngine, setEngineDraft, tell } = useStore.getState();
+  const checked = checkedDraft(editing.draft);
+  const name = editing.draft.fields.name ?? unnamed;
+
+  const save = async (): Promise<void> => {
+    setTried(true);
+    if (!checked.ok) return requestAnimationFrame(focusFirstProblem) as unknown as void;
+    const reply = await saveEngine(id, checked.value);
+    if (!reply.ok) return tell({ text: shell.error(reply.error), tone: 'problem' });
+    setEngineDraft(id ?? 'new', undefined);
+    tell({ text: edit.saved(name), tone: 'plain' });
+    navigate({ page: 'engine', id: reply.value.id });
+  };
+  return (
+    <EditingContext value={editing}>
+      <form className={styles.editor} noValidate onSubmit={(event) => { event.preventDefault(); void save(); }}>
+        <div className={styles.fields}>
+          <h1>{id === null ? edit.newTitle : edit.title(name)}</h1>
+          <p className={styles.hint}>{edit.need}</p>
+          <Parts />
+        </div>
+        <aside className={styles.side}>
+          <Preview />
+          {tried && !checked.ok && (
+            <Notice tone="problem" title={edit.problems}><ul>{checked.error.map(({ path, message }) => <li key={path}>{`${edit.placeName(path)}: ${message}`}</li>)}</ul></Notice>
+          )}
+          <div className={styles.actions}>
+            <Button look="main" type="submit">{edit.save}</Button>
+            {editing.changed && <Button onClick={() => setEngineDraft(id ?? 'new', undefined)}>{edit.discard}</Button>}
+            <a href={hrefOf(id === null ? { page: 'shelf' } : { page: 'engine', id })}>{shell.back}</a>
+          </div>
+        </aside>
+      </form>
+    </EditingContext>
+  );
+}

@@ -1,0 +1,4 @@
+export { EngineShelf } from './engine-shelf.tsx';
+export { EngineEditor } from './engine-editor.tsx';
+export { ImportSheet } from './import-sheet.tsx';
+export { StartReading } from './start-reading.tsx';

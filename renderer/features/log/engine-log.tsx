@@ -1,0 +1,78 @@
+import { useEffect } from 'react';
+import type { EngineRecord } from '../../../shared/channels.ts';
+import { hrefOf } from '../../app/route.ts';
+import { navigate } from '../../app/use-route.ts';
+import { useStore } from '../../state/store.ts';
+import { useText } from '../../text/index.ts';
+import { BackGlyph } from '../../ui/glyphs.tsx';
+import { ButtonLink } from '../../ui/button.tsx';
+import { Menu } from '../../ui/menu.tsx';
+import { Notice } from '../../ui/notice.tsx';
+import { ImportSheet, StartReading } from '../engines/index.ts';
+import { EngineFacts } from './engine-facts.tsx';
+import styles from './engine-log.module.css';
+import { ReadingRow } from './reading-row.tsx';
+
+function Head({ record }: { record: EngineRecord }) {
+  const { engines, shell } = useText();
+  const { removeEngine, restoreEngine, tell } = useStore.getState();
+  const draft = useStore((state) => state.log?.engineId === record.id && state.log.readings.some((reading) => reading.state === 'draft'));
+  const name = record.engine.name ?? engines.unnamed;
+  const restore = async (): Promise<void> => {
+    const error = await restoreEngine(record.id);
+    if (error !== null) tell({ text: shell.error(error), tone: 'problem' });
+  };
+  const remove = async (): Promise<void> => {
+    const error = await removeEngine(record.id);
+    if (error !== null) return tell({ text: shell.error(error), tone: 'problem' });
+    tell({ text: engines.removed(name), tone: 'plain', undo: () => void restore() });
+    navigate({ page: 'shelf' });
+  };
+  return (
+    <header className={styles.head}>
+      <a className={styles.back} href={hrefOf({ page: 'shelf' })}><BackGlyph />{shell.allEngines}</a>
+      <div className={styles.names}>
+        <h1>{name}</h1>
+        <p className={styles.soft}>{engines.summary(record.engine)}</p>
+      </div>
+      <div className={styles.tools}>
+        <Menu name={engines.page.moreOf(name)} items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
+        <ImportSheet label={engines.import} />
+        <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
+        <StartReading look="main" engineId={record.id} label={draft ? engines.goOn : engines.startReading} words={draft ? engines.goOn : engines.startReading} />
+      </div>
+    </header>
+  );
+}
+
+function Readings({ id }: { id: string }) {
+  const { page } = useText().engines;
+  const log = useStore((state) => state.log);
+  const readings = log?.engineId === id ? log.readings : [];
+  return (
+    <section className={styles.log}>
+      <h2>{page.log}</h2>
+      {log?.engineId === id && readings.length === 0
+        ? <p className={styles.soft}>{page.empty}</p>
+        : <ul>{readings.map((reading) => <ReadingRow key={reading.id} reading={reading} />)}</ul>}
+    </section>
+  );
+}
+
+/** An engine and the log of its readings. */
+export function EngineLog({ id }: { id: string }) {
+  const text = useText();
+  const record = useStore((state) => state.engines.find((engine) => engine.id === id));
+  const loadLog = useStore((state) => state.loadLog);
+  const tell = useStore((state) => state.tell);
+  useEffect(() => {
+    void loadLog(id).then((error) => { if (error !== null && error.code !== 'not-found') tell({ text: text.shell.error(error), tone: 'problem' }); });
+  }, [id, loadLog, tell, text]);
+  if (record === undefined) return <Notice title={text.shell.notHere}><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>;
+  return (
+    <>
+      <Head record={record} />
+      <div className={styles.columns}><Readings id={id} /><EngineFacts engine={record.engine} /></div>
+    </>
+  );
+}

@@ -1,0 +1,1 @@
+export { EngineLog } from './engine-log.tsx';

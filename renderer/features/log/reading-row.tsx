@@ -1,0 +1,53 @@
+import type { ReadingSummary } from '../../../shared/channels.ts';
+import { download } from '../../app/download.ts';
+import { hrefOf } from '../../app/route.ts';
+import { useStore } from '../../state/store.ts';
+import { useText } from '../../text/index.ts';
+import { formatDate, formatInstant } from '../../text/numbers.ts';
+import { Menu } from '../../ui/menu.tsx';
+import styles from './engine-log.module.css';
+import { VerdictList } from './verdict-list.tsx';
+import { bridge } from '../../app/bridge.ts';
+
+/** What can be done with a reading without opening it. */
+function useReadingMenu(reading: ReadingSummary, title: string) {
+  const { engines: { page }, shell } = useText();
+  const { removeReading, restoreReading, tell } = useStore.getState();
+  const tellError = (error: Parameters<typeof shell.error>[0]): void => tell({ text: shell.error(error), tone: 'problem' });
+  const save = async (): Promise<void> => {
+    const reply = await bridge['reading.export']({ id: reading.id });
+    if (reply.ok) download(reply.value.fileName, reply.value.text);
+    else tellError(reply.error);
+  };
+  const restore = async (): Promise<void> => {
+    const error = await restoreReading(reading.id);
+    if (error !== null) tellError(error);
+  };
+  const remove = async (): Promise<void> => {
+    const error = await removeReading(reading.id);
+    if (error !== null) return tellError(error);
+    tell({ text: page.removedReading(title), tone: 'plain', undo: () => void restore() });
+  };
+  return [{ words: page.export, onSelect: () => void save() }, { words: page.remove, onSelect: () => void remove(), grave: true }];
+}
+
+export function ReadingRow({ reading }: { reading: ReadingSummary }) {
+  const { engines: { page }, shell } = useText();
+  const date = reading.date === null ? '' : formatDate(reading.date);
+  const title = reading.title === '' ? date || shell.reading.untitled : reading.title;
+  const items = useReadingMenu(reading, title);
+  const draft = reading.state === 'draft';
+  return (
+    <li className={styles.row}>
+      <a className={styles.open} href={hrefOf({ page: 'reading', id: reading.id, station: draft ? 'plugs' : 'findings' })}>
+        <span className={styles.title}>{title}</span>
+        <span className={styles.soft}>
+          {[title === date ? '' : date, page.plugsRead(reading.plugsRead), draft ? page.changed(formatInstant(reading.changedAt)) : ''].filter(Boolean).join(' · ')}
+        </span>
+      </a>
+      <span className={styles.state} data-draft={draft ? '' : undefined}>{draft ? shell.reading.draft : shell.reading.kept}</span>
+      <VerdictList verdicts={reading.verdicts} />
+      <Menu name={page.moreOf(title)} items={items} />
+    </li>
+  );
+}

@@ -1,0 +1,56 @@
+import type { ReactNode } from 'react';
+import type { EnginePlan, PlanPlace, PlanShape } from '../../core/domain/engine-plan.ts';
+import { useText } from '../text/index.ts';
+import styles from './plan-drawing.module.css';
+
+const Outline = ({ shape }: { shape: PlanShape }) => {
+  switch (shape.shape) {
+    case 'box': return <rect className={styles.bank} x={shape.x} y={shape.y} width={shape.width} height={shape.height} rx={0.45} />;
+    case 'circle': return <circle className={styles.bank} cx={shape.x} cy={shape.y} r={shape.radius} />;
+    case 'line': return <line className={styles[shape.part]} x1={shape.x1} y1={shape.y1} x2={shape.x2} y2={shape.y2} />;
+  }
+};
+
+/** A cylinder is drawn once: between its plugs when it has two. */
+export function cylinderSpots(plan: EnginePlan): readonly { readonly cylinder: number; readonly x: number; readonly y: number }[] {
+  const numbers = [...new Set(plan.places.map((place) => place.cylinder))].sort((a, b) => a - b);
+  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  return numbers.map((cylinder) => {
+    const plugs = plan.places.filter((place) => place.cylinder === cylinder);
+    return { cylinder, x: mean(plugs.map((plug) => plug.x)), y: mean(plugs.map((plug) => plug.y)) };
+  });
+}
+
+type PlanProps = {
+  readonly plan: EnginePlan;
+  readonly label: string;
+  readonly mark?: (place: PlanPlace) => ReactNode;
+  /** Cylinder numbers between the plugs of a twin-plug engine. */
+  readonly numbers?: boolean;
+  readonly children?: ReactNode;
+};
+
+/** The engine in plan with a numbered ring for every plug hole; `mark` draws something else in a place. */
+export function PlanDrawing({ plan, label, mark, numbers = true, children }: PlanProps) {
+  const twin = plan.places.some((place) => place.position !== 'only');
+  const spots = twin && numbers ? cylinderSpots(plan) : [];
+  return (
+    <svg className={styles.plan} viewBox={`0 0 ${plan.width} ${plan.height}`} role="img" aria-label={label}>
+      {plan.outline.map((shape, i) => <Outline key={i} shape={shape} />)}
+      {plan.places.map((place) => mark?.(place) ?? (
+        <g key={`${place.cylinder} ${place.position}`}>
+          <circle className={styles.hole} cx={place.x} cy={place.y} r={twin ? 0.3 : 0.42} />
+          {!twin && <text className={styles.number} x={place.x} y={place.y}>{place.cylinder}</text>}
+        </g>
+      ))}
+      {spots.map(({ cylinder, x, y }) => <text key={cylinder} className={styles.number} x={x} y={y}>{cylinder}</text>)}
+      {children}
+    </svg>
+  );
+}
+
+/** Says from where the drawing is seen. */
+export function PlanCaption({ plan }: { plan: EnginePlan }) {
+  const { page } = useText().engines;
+  return <span className={styles.caption}>{plan.front === 'left' ? `◂ ${page.front}` : page.seenFromRear}</span>;
+}
