@@ -94,3 +94,6 @@ export const HEALTHY_CYLINDER: { readonly [F in CylinderFindingName]: Rest<(type
   'known-good coil': { cured: 5, 'not cured': 95 },
   'known-good injector': { cured: 5, 'not cured': 95 },
 };
+
+/** How often a symptom is felt on an engine with nothing wrong. Expert estimate. */
+export const HEALTHY_SYMPTOM = 0.03;

@@ -1,7 +1,7 @@
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
 import type { SwapPart } from '../../shared/vocabulary/checks.ts';
 import type { ConditionTag, Duty, Fuel, Stop, SymptomTag } from '../../shared/vocabulary/conditions.ts';
-import type { IgnitionKind, MixtureKind, Use } from '../../shared/vocabulary/engine.ts';
+import type { IgnitionKind, MixtureKind, Position, Use } from '../../shared/vocabulary/engine.ts';
 import type { CylinderFindingName, CylinderFindingValue, PlugFindingName, PlugFindingValue } from './findings.ts';
 import type { Move, Prior, Strength } from './strengths.ts';
 
@@ -70,6 +70,8 @@ export type Circumstance =
   | { readonly coolant: 'cold' | 'hot' }
   | { readonly ambient: 'cold' }
   | { readonly altitude: 'high' }
+  /** Which of the two plugs of a cylinder it is. */
+  | { readonly position: readonly Position[] }
   /** Distance or hours on these plugs. */
   | { readonly served: 'new' | 'long' }
   /** The plug in the hole against the plug the engine asks for. */
@@ -106,6 +108,8 @@ export type Cause = {
   readonly harmless?: true;
   /** `oil`, `detonation`, `pre-ignition`, `mechanical` bar any step toward hotter. */
   readonly kind: 'mixture' | 'ignition' | 'heat value' | 'temperature' | 'oil' | 'fuel' | 'deposit' | 'coolant' | 'detonation' | 'pre-ignition' | 'mechanical' | 'fitting' | 'use' | 'age' | 'harmless';
+  /** The plug's heat value itself is wrong; a step this way is the cure. */
+  readonly heatStep?: 'hotter' | 'colder';
   /** The exchangeable part that carries the fault: it moves with the part in a swap test. */
   readonly part?: SwapPart;
   readonly prior: Prior;

@@ -1,0 +1,161 @@
+import { COMMON_PRACTICE, FROM_MEMORY, type StopRule } from './types.ts';
+
+/** Signs after which the engine is not run again before somebody has looked. Ordinary fouling and wear are none of them. */
+export const STOP_RULES: readonly StopRule[] = [
+  {
+    id: 'molten-electrode',
+    words: 'Do not run the engine: an electrode has melted. Look at piston and valves before anything else.',
+    anyOf: [[{ plug: 'centreElectrode', is: ['melted'] }], [{ plug: 'groundElectrode', is: ['melted'] }]],
+    because: 'Electrodes melt only when the charge was lit long before the spark, and pistons follow within minutes.',
+    source: ['S14', 'W6', 'S67'],
+  },
+  {
+    id: 'piston-metal-on-plug',
+    words: 'Do not run the engine: there is metal on the plug that may come from the piston. Look with a lens, then with a borescope.',
+    anyOf: [[{ plug: 'deposit', is: ['metal spray'] }], [{ plug: 'specks', is: ['grey metallic'] }]],
+    because: 'Aluminium melts at 660 °C; grey metallic specks on the nose mean that piston metal was molten.',
+    source: ['S59', 'W6', 'S43'],
+  },
+  {
+    id: 'shiny-beads-with-knock-or-damage',
+    words: 'Do not run the engine: shiny beads together with knock, heat or breakage are taken for piston metal until a lens and a smear test say otherwise.',
+    anyOf: [
+      [{ plug: 'specks', is: ['shiny beads'] }, { symptom: 'knock under load' }],
+      [{ plug: 'specks', is: ['shiny beads'] }, { plug: 'noseSurface', is: ['blistered'] }],
+      [{ plug: 'specks', is: ['shiny beads'] }, { plug: 'noseDamage', is: ['hairline crack', 'cracked', 'chipped', 'broken away'] }],
+    ],
+    because: 'Race practice reads shiny specks as aluminium when knock goes with them.',
+    source: COMMON_PRACTICE,
+    against: { source: 'S59', says: 'small shiny balls come from metallic oil additives' },
+  },
+  {
+    id: 'blistered-and-eaten',
+    words: 'Do not load the engine: the nose is blistered and the electrodes are burnt away. The next step is a holed piston.',
+    anyOf: [
+      [{ plug: 'noseSurface', is: ['blistered'] }, { plug: 'centreElectrode', is: ['eroded', 'blistered', 'missing'] }],
+      [{ plug: 'noseSurface', is: ['blistered'] }, { plug: 'groundElectrode', is: ['worn thin', 'broken off'] }],
+      [{ plug: 'noseSurface', is: ['blistered'] }, { plug: 'gap', is: ['far too wide'] }],
+      [{ plug: 'centreElectrode', is: ['blistered'] }],
+    ],
+    because: 'A nose hot enough to blister with its electrodes eaten is at the edge of pre-ignition.',
+    source: ['S16', 'W6', 'S66'],
+  },
+  {
+    id: 'blistered-and-running-on',
+    words: 'Do not load the engine: the nose is blistered and the engine runs on or knocks. A hot spot lights the charge.',
+    anyOf: [
+      [{ plug: 'noseSurface', is: ['blistered'] }, { symptom: 'run-on after switch-off' }],
+      [{ plug: 'noseSurface', is: ['blistered'] }, { symptom: 'knock under load' }],
+    ],
+    because: 'Running on proves that something besides the spark lights the charge.',
+    source: ['S10', 'S66', 'S67'],
+  },
+  {
+    id: 'knock-with-marks',
+    words: 'Take all load off: knock is heard and the plug already shows its marks. Do not run one more.',
+    anyOf: [
+      [{ symptom: 'knock under load' }, { plug: 'specks', is: ['dark pepper'] }],
+      [{ symptom: 'knock under load' }, { plug: 'noseDamage', is: ['hairline crack', 'cracked', 'chipped', 'broken away'] }],
+    ],
+    because: 'Signs of detonation mean stop; the engine fails faster than the cause is found by trying.',
+    source: ['S67', 'S59', 'W10'],
+  },
+  {
+    id: 'piston-damaged',
+    words: 'Do not run the engine: the piston is damaged.',
+    anyOf: [[{ cylinder: 'borescope', is: ['piston damage'] }]],
+    because: 'A damaged piston breaks up under load and takes the engine with it.',
+    source: 'S67',
+  },
+  {
+    id: 'valve-damaged',
+    words: 'Do not run the engine: a valve is damaged and can drop or light the charge.',
+    anyOf: [[{ cylinder: 'borescope', is: ['valve damage'] }]],
+    because: 'A burnt or bent valve can drop into the cylinder and is a hot spot before that.',
+    source: ['S66', COMMON_PRACTICE],
+  },
+  {
+    id: 'piece-missing',
+    words: 'Do not turn the engine: a piece of this plug is missing. Find it in the cylinder or prove that it has gone.',
+    anyOf: [
+      [{ plug: 'centreElectrode', is: ['missing'] }],
+      [{ plug: 'groundElectrode', is: ['broken off'] }],
+      [{ plug: 'noseDamage', is: ['chipped', 'broken away'] }],
+    ],
+    because: 'All missing pieces must be accounted for, since a loose one hammers piston, valve and plug.',
+    source: ['S05', FROM_MEMORY],
+  },
+  {
+    id: 'struck-in-the-chamber',
+    words: 'Do not turn the engine: something has hit this plug. Look for the matching mark on the piston.',
+    anyOf: [[{ plug: 'contact', is: ['closed by piston', 'debris marks'] }]],
+    because: 'A plug is hit only by a piston, a valve or a loose piece, and each goes on hitting.',
+    source: ['S10', 'S05'],
+  },
+  {
+    id: 'insulator-gives-way',
+    words: 'Do not run the engine on this plug: its insulator is cracked or loose in the shell and can let go under pressure.',
+    anyOf: [
+      [{ plug: 'insulator', is: ['cracked above the shell'] }],
+      [{ plug: 'insulator', is: ['loose in shell'] }],
+    ],
+    because: 'A cracked or loose insulator leaks spark and gas and is renewed before the engine runs again.',
+    source: ['W17', 'W18', 'S05'],
+  },
+  {
+    id: 'loose-and-blowing',
+    words: 'Do not run the engine: the plug is loose and gas has blown past. It overheats and can be blown out.',
+    anyOf: [
+      [{ plug: 'seat', is: ['loose with leakage marks'] }],
+      [{ plug: 'seat', is: ['leakage marks'] }, { plug: 'removalTorque', is: ['loose'] }],
+    ],
+    because: 'An undertightened plug loses its heat path and may be blown out, thread and all.',
+    source: ['S36', 'S16', 'W14'],
+  },
+  {
+    id: 'thread-gives-way',
+    words: 'Do not run the engine: the thread is damaged. A plug that does not hold is blown out.',
+    anyOf: [[{ plug: 'threads', is: ['damaged'] }]],
+    because: 'A nicked or torn thread neither holds nor cools the plug; repair comes first.',
+    source: ['S02', 'S05', 'S36'],
+  },
+  {
+    id: 'water-in-cylinder',
+    words: 'Do not crank with the plugs in: there is water in the cylinder, and it does not compress.',
+    anyOf: [[{ cylinder: 'borescope', is: ['wet with water'] }], [{ plug: 'deposit', is: ['water'] }]],
+    because: 'Water in a cylinder locks the piston and bends the rod.',
+    source: COMMON_PRACTICE,
+  },
+  {
+    id: 'coolant-through-engine',
+    words: 'Do not run the engine: coolant goes through this cylinder. Pressure-test first.',
+    anyOf: [
+      [{ cylinder: 'borescope', is: ['washed clean'] }, { symptom: 'coolant loss' }],
+      [{ symptom: 'coolant loss' }, { symptom: 'white smoke' }, { plug: 'noseSurface', is: ['bare', 'wet'] }],
+    ],
+    because: 'A leak large enough to wash a cylinder overheats the engine and can lock it.',
+    source: ['S58', COMMON_PRACTICE],
+  },
+  {
+    id: 'unairworthy-plug',
+    words: 'Not airworthy: this plug is on the reject list for aircraft. Do not fly before it is renewed by approved data.',
+    anyOf: [
+      { plug: 'noseDamage', is: ['hairline crack', 'cracked', 'chipped', 'broken away'] } as const,
+      { plug: 'insulator', is: ['loose in shell', 'cracked above the shell'] } as const,
+      { plug: 'threads', is: ['damaged'] } as const,
+      { plug: 'centreElectrode', is: ['melted', 'blistered', 'missing', 'eroded'] } as const,
+      { plug: 'groundElectrode', is: ['melted', 'broken off', 'worn thin'] } as const,
+      { plug: 'contact', is: ['closed by piston', 'debris marks'] } as const,
+      { plug: 'resistor', is: ['open'] } as const,
+    ].map((term) => [{ circumstance: { use: ['aircraft'] } } as const, term]),
+    because: 'Chipped or cracked ceramic, badly worn electrodes and nicked threads are on the reject list.',
+    source: ['S05', 'S54'],
+  },
+  {
+    id: 'wrong-reach-in-hole',
+    words: 'Do not turn the engine: the plug is longer than the engine asks for and piston or valve may strike it.',
+    anyOf: [[{ circumstance: { fitted: 'longer reach' } }]],
+    because: 'Too long a reach stands in the chamber, may glow and may be hit.',
+    source: 'S10',
+  },
+];
