@@ -1,0 +1,95 @@
+import type { Chance } from './chance.ts';
+import { blob, polyline, stone } from './curve.ts';
+import { CHALK, hex, INK, lit, SHADOW, SHINE, type Tone } from './palette.ts';
+import { line, type Pen } from './pen.ts';
+import { disc, group, path, type Attrs, type Point, type Shape } from './shape.ts';
+import { scattered, somewhere, type Site, type Spread } from './site.ts';
+
+/** Where marks go and whose luck places them. */
+export type Work = { readonly site: Site; readonly spread: Spread; readonly pen: Pen; readonly luck: Chance };
+
+/** Small pictures get fewer and larger marks. */
+const many = ({ pen }: Work, count: number): number => Math.ceil(count / pen.coarse ** 1.6);
+const large = ({ pen, site }: Work, size: number): number => size * site.grain * pen.coarse;
+
+/** Of so many points of the whole surface those that the covered part holds. */
+export function places(work: Work, count: number): Point[] {
+  const points = Array.from({ length: many(work, count) }, () => somewhere(work.site, work.luck));
+  return points.filter(work.spread.holds);
+}
+
+/** The same for things that keep apart from each other. */
+export const apart = (work: Work, count: number): Point[] => scattered(work.site, many(work, count), work.luck).filter(work.spread.holds);
+
+export const film = ({ spread }: Work, fill: string, fillOpacity = 1): Shape => path(spread.outline, { fill, fillOpacity, fillRule: spread.rule, stroke: 'none' });
+
+export const edge = ({ spread }: Work, attrs: Attrs): Shape => path(spread.outline, attrs);
+
+export function stipple(work: Work, count: number, size: number, fill: string, fillOpacity = 1): Shape {
+  const dots = places(work, count).map(([x, y]) => disc(x, y, large(work, size) * work.luck.between(0.5, 1.3), {}));
+  return group({ fill, fillOpacity, stroke: 'none' }, dots);
+}
+
+/** Crumbs with a lit and a shaded side. */
+export function crumbs(work: Work, count: number, size: number, colour: Tone): Shape[] {
+  return places(work, count).map(([x, y]) => {
+    const radius = large(work, size) * work.luck.between(0.6, 1.4);
+    const shape = stone([x, y], radius, 0.3, work.luck);
+    return group({}, [
+      path(shape, { fill: SHADOW, fillOpacity: 0.45, transform: `translate(${radius * 0.28} ${radius * 0.34})` }),
+      path(shape, { fill: lit(colour, work.luck.between(0.72, 1.12)) }),
+    ]);
+  });
+}
+
+/** Round drops that stand on the surface: beads of lead, balls of metal. */
+export function beads(work: Work, points: readonly Point[], size: number, colour: Tone): Shape[] {
+  return points.map(([x, y]) => {
+    const radius = large(work, size) * work.luck.between(0.7, 1.35);
+    return group({}, [
+      disc(x + radius * 0.25, y + radius * 0.35, radius, { fill: SHADOW, fillOpacity: 0.5 }),
+      disc(x, y, radius, { fill: lit(colour, 0.62) }),
+      disc(x - radius * 0.16, y - radius * 0.18, radius * 0.76, { fill: hex(colour) }),
+      disc(x - radius * 0.34, y - radius * 0.38, radius * 0.28, { fill: SHINE, fillOpacity: 0.95 }),
+    ]);
+  });
+}
+
+/** Clear drops: a dark foot, a bright crescent, the ground showing through. */
+export function drops(work: Work, points: readonly Point[], size: number, colour: Tone): Shape[] {
+  return points.map(([x, y]) => {
+    const radius = large(work, size) * work.luck.between(0.6, 1.4);
+    return group({}, [
+      path(blob([x, y], radius, 0.08, work.luck, 7), { fill: hex(colour), fillOpacity: 0.55, stroke: lit(colour, 0.25), strokeWidth: radius * 0.14, strokeOpacity: 0.8 }),
+      disc(x + radius * 0.2, y + radius * 0.26, radius * 0.5, { fill: SHINE, fillOpacity: 0.28 }),
+      disc(x - radius * 0.36, y - radius * 0.36, radius * 0.22, { fill: SHINE }),
+    ]);
+  });
+}
+
+/** Broad and faint below, narrow and bright on top: the edge of a mirrored lamp is soft. */
+const GLEAM = [[2.9, 0.08], [2.1, 0.14], [1.3, 0.3], [0.6, 0.95]] as const;
+
+/** The lamp mirrored in something wet or glassy. */
+export function gloss({ site, pen }: Work, strength: number): Shape {
+  const wide = site.grain * 1.25 * pen.coarse ** 0.8;
+  const gleam = site.shines.flatMap((d) => GLEAM.map(([width, opacity]) => path(d, { strokeWidth: Math.round(wide * width * 100) / 100, strokeOpacity: Math.round(opacity * strength * 100) / 100 })));
+  return group({ fill: 'none', stroke: SHINE, strokeLinecap: 'round' }, gleam);
+}
+
+/** Slanting strokes over something of which only the amount, or only the family, is known. */
+export function hatch(work: Work, pixels: number, stroke: string = INK, opacity = 0.7): Shape {
+  const { site, spread, pen } = work;
+  const step = Math.max(site.grain * 1.5, pen.unit * 4);
+  const ticks: string[] = [];
+  for (let x = -site.reach; x <= site.reach; x += step) {
+    for (let y = -site.reach; y <= site.reach; y += step) {
+      const here: Point = [site.middle[0] + x, site.middle[1] + y];
+      if (site.inside(here) && spread.holds(here)) ticks.push(polyline([[here[0] - step * 0.55, here[1] + step * 0.55], [here[0] + step * 0.55, here[1] - step * 0.55]]));
+    }
+  }
+  return path(ticks.join(''), { ...line(pen, pixels, stroke), strokeOpacity: opacity });
+}
+
+/** The sign for 'looked for, none': a small open circle where the thing would be. */
+export const noneSign = (pen: Pen, [x, y]: Point): Shape => disc(x, y, 3.2 * pen.unit, { ...line(pen, 1.1, CHALK), fill: INK, fillOpacity: 0.55 });

@@ -1,0 +1,43 @@
+import type { FacetValue } from '../../../shared/vocabulary/tip.ts';
+import { film, apart, beads, crumbs, gloss, stipple, type Work } from './marks.ts';
+import { CERAMIC, DEPOSIT_TONE, hex, lit, mixed, SHADOW, SHINE, SOOT, WET, type Tone } from './palette.ts';
+import { line } from './pen.ts';
+import { disc, group, path, type Shape } from './shape.ts';
+
+/** How the skin of the nose looks, on whatever colour it has; without a colour the marks stand on the bare line drawing. */
+export function noseSurface(value: FacetValue<'noseSurface'>, work: Work, colour: Tone | undefined): Shape[] {
+  const base = colour ?? mixed(CERAMIC, SOOT, 0.35);
+  switch (value) {
+    case 'bare': return [group({ fill: 'none', strokeLinecap: 'round' }, work.site.shines.map((d) => path(d, { ...line(work.pen, 1.6, SHINE), strokeOpacity: 0.75 })))];
+    case 'fine powder': return [stipple(work, 620, 0.26, lit(base, 1.5), 0.75), stipple(work, 300, 0.24, lit(base, 0.5), 0.6)];
+    case 'matt soot': return [film(work, hex(SOOT), 0.62), stipple(work, 420, 0.38, SHADOW, 0.6), stipple(work, 160, 0.26, lit(SOOT, 2.6), 0.5)];
+    case 'wet': return [film(work, hex(WET), 0.3), gloss(work, 0.95), ...wetSpots(work)];
+    case 'glossy glaze': return [film(work, hex(DEPOSIT_TONE.glaze), colour ? 0.3 : 0.6), gloss(work, 0.75), gloss(work, 0.35)];
+    case 'crust': return crumbs(work, 150, 0.95, base);
+    case 'blistered': return blisters(work, base);
+    case 'fused spots': return fusedSpots(work, base);
+  }
+}
+
+const wetSpots = (work: Work): Shape[] =>
+  apart(work, 16).map(([x, y]) => disc(x, y, work.pen.coarse * work.site.grain * work.luck.between(0.25, 0.6), { fill: SHINE, fillOpacity: 0.85 }));
+
+function blisters(work: Work, base: Tone): Shape[] {
+  return apart(work, 52).map(([x, y]) => {
+    const r = work.pen.coarse * work.site.grain * work.luck.between(0.7, 1.6);
+    return group({}, [
+      disc(x, y, r, { fill: lit(base, 0.8), stroke: lit(base, 0.34), strokeWidth: r * 0.22 }),
+      disc(x - r * 0.2, y - r * 0.22, r * 0.62, { fill: lit(base, 1.18) }),
+      disc(x - r * 0.3, y - r * 0.34, r * 0.24, { fill: SHINE }),
+    ]);
+  });
+}
+
+function fusedSpots(work: Work, base: Tone): Shape[] {
+  const glass = mixed(base, DEPOSIT_TONE.glaze, 0.75);
+  const spots = apart(work, 17);
+  return [
+    ...spots.map(([x, y]) => disc(x, y, work.pen.coarse * work.site.grain * 1.9, { fill: lit(glass, 0.3), fillOpacity: 0.55 })),
+    ...beads(work, spots, 1.35, glass),
+  ];
+}
