@@ -1,0 +1,37 @@
+import { TIP_FACETS, type FacetName } from '../../shared/vocabulary/tip.ts';
+import { readingValidity } from '../domain/reading-validity.ts';
+import { listWords, PLUG_FINDING_WORDS } from '../domain/words.ts';
+import type { Knowledge } from '../knowledge/types.ts';
+import type { Evidence, PlugEvidence } from './evidence.ts';
+import { MOST_SYMPTOMS } from './symptoms.ts';
+import type { PlugVerdict } from './verdict.ts';
+
+/** The parts that decide most; named when nobody looked at them. Common practice, no source. */
+const TELLING: readonly FacetName[] = ['noseColour', 'noseSurface', 'deposit', 'centreElectrode', 'groundElectrode'];
+
+const shows = (plug: PlugEvidence, term: { readonly plug: string; readonly is: readonly string[] }): boolean =>
+  plug.seen.some((o) => o.finding === term.plug && term.is.includes(o.value));
+
+function contradictions(plug: PlugEvidence, knowledge: Knowledge): string[] {
+  return knowledge.contradictions.filter((c) => shows(plug, c.first) && shows(plug, c.second)).map((c) => c.words);
+}
+
+function missing(plug: PlugEvidence, verdict: PlugVerdict['verdict']): string[] {
+  const open = TELLING.filter((facet) => facet in TIP_FACETS && !plug.seen.some((o) => o.finding === facet));
+  if (plug.seen.length === 0) return ['Nothing was noted of this plug.'];
+  if (verdict !== 'undetermined' || open.length === 0) return [];
+  return [`Not noted: ${listWords(open.map((facet) => PLUG_FINDING_WORDS[facet]))}. Any of them may decide.`];
+}
+
+function validity(evidence: Evidence): string[] {
+  return readingValidity(evidence.sheet)
+    .filter(({ question }) => question === 'mixture and heat')
+    .flatMap(({ notes }) => notes.filter((note) => note.effect === 'spoils' || note.effect === 'weakens').map((note) => `${note.words} ${note.because}`));
+}
+
+/** What makes this judgement less sure: pairs that hardly stand together, parts nobody looked at, running that spoils a reading. */
+export function doubtsFor(plug: PlugEvidence, judgement: PlugVerdict, evidence: Evidence, knowledge: Knowledge): string[] {
+  const surplus = evidence.present.length > MOST_SYMPTOMS ? [`Only ${MOST_SYMPTOMS} symptoms are counted: ${listWords(evidence.present.slice(0, MOST_SYMPTOMS))}.`] : [];
+  const unsure = plug.seen.filter((o) => !o.sure).map((o) => `Marked unsure, counted half: ${o.words}.`);
+  return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...validity(evidence), ...surplus];
+}

@@ -1,0 +1,113 @@
+import type { CylinderCheck, PlugReading, ReadingSheet, Tip } from '../../shared/formats/reading-sheet.v1.ts';
+import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
+import { FACET_NAMES } from '../../shared/vocabulary/tip.ts';
+import { plugKey, plugPlaces, type PlugKey, type PlugPlace } from '../domain/plugs.ts';
+import { CYLINDER_FINDING_WORDS, PLUG_FINDING_WORDS } from '../domain/words.ts';
+import { CYLINDER_FINDINGS, PLUG_FINDINGS, type CylinderFindingName, type PlugFindingName } from '../knowledge/findings.ts';
+import { cylinderBands, plugBands, type Banded } from './bands.ts';
+
+/** One thing seen. `weights[i]` is how likely it would be reported if the i-th value of the finding were true. */
+export type Observation<F extends string = string> = {
+  readonly path: string;
+  readonly finding: F;
+  /** The value that fits best, for rules that ask for a value. */
+  readonly value: string;
+  readonly sure: boolean;
+  readonly weights: readonly number[];
+  readonly words: string;
+};
+
+export type PlugEvidence = { readonly key: PlugKey; readonly place: PlugPlace; readonly reading: PlugReading | undefined; readonly seen: readonly Observation<PlugFindingName>[] };
+export type CylinderEvidence = {
+  readonly cylinder: number;
+  readonly plugs: readonly PlugEvidence[];
+  readonly seen: readonly Observation<CylinderFindingName>[];
+  /** Felt on this very cylinder. */
+  readonly symptoms: readonly SymptomTag[];
+};
+export type Evidence = {
+  readonly sheet: ReadingSheet;
+  readonly cylinders: readonly CylinderEvidence[];
+  readonly present: readonly SymptomTag[];
+  readonly absent: readonly SymptomTag[];
+};
+
+/** A doubted value is taken as read in half of the cases, as any value in the other half. Expert estimate. */
+const DOUBT = 0.5;
+
+const exactly = <F extends string>(finding: F, values: readonly string[], value: string, sure: boolean, path: string, words: string): Observation<F> => ({
+  path, finding, value, sure, words,
+  weights: values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0)),
+});
+
+function banded<F extends string>(band: Banded<F>, values: readonly string[], path: string): Observation<F> {
+  const weights = values.map((value) => band.weights[value] ?? 0);
+  const value = values[weights.indexOf(Math.max(...weights))] ?? '';
+  return { path, finding: band.finding, value, sure: true, weights, words: band.shown };
+}
+
+function tipObservations(tip: Tip | undefined, path: string): Observation<PlugFindingName>[] {
+  if (tip === undefined) return [];
+  return [...FACET_NAMES, 'overall' as const].flatMap((finding) => {
+    const value = tip[finding];
+    if (value === undefined) return [];
+    const sure = finding === 'overall' || !(tip.unsure ?? []).includes(finding);
+    return [exactly(finding, PLUG_FINDINGS[finding], value, sure, `${path}.tip.${finding}`, `${PLUG_FINDING_WORDS[finding]} ${value}${sure ? '' : ' (unsure)'}`)];
+  });
+}
+
+function plugEvidence(place: PlugPlace, sheet: ReadingSheet): PlugEvidence {
+  const index = sheet.plugs.findIndex((plug) => plug.cylinder === place.cylinder && (plug.position ?? 'only') === place.position);
+  const reading = sheet.plugs[index];
+  if (reading === undefined) return { key: plugKey(place.cylinder, place.position), place, reading, seen: [] };
+  const path = `plugs.${index}`;
+  const bands = plugBands(reading, sheet.engine).map((band) => banded(band, PLUG_FINDINGS[band.finding], `${path}.${band.field}`));
+  return { key: plugKey(place.cylinder, place.position), place, reading, seen: [...tipObservations(reading.tip, path), ...bands] };
+}
+
+type Tried = readonly [finding: CylinderFindingName, value: string];
+const triedParts = (check: CylinderCheck): Tried[] => [
+  ...(check.swaps ?? []).map(({ part, followed }): Tried => [`swap ${part}`, followed ? 'followed' : 'stayed']),
+  ...(check.substitutions ?? []).map(({ part, cured }): Tried => [`known-good ${part}`, cured ? 'cured' : 'not cured']),
+];
+
+function checkObservations(check: CylinderCheck, path: string, sheet: ReadingSheet): Observation<CylinderFindingName>[] {
+  const plain = (['spark', 'injector', 'speedDropWhenCut', 'borescope'] as const).flatMap((finding): Tried[] => (check[finding] === undefined ? [] : [[finding, check[finding]]]));
+  const said = [...plain, ...triedParts(check)].map(([finding, value]) => exactly(finding, CYLINDER_FINDINGS[finding], value, true, `${path}.${finding}`, `${CYLINDER_FINDING_WORDS[finding]} ${value}`));
+  const bands = cylinderBands(check, sheet).map((band) => banded(band, CYLINDER_FINDINGS[band.finding], `${path}.${band.field}`));
+  return [...said, ...bands];
+}
+
+function cylinderEvidence(cylinder: number, places: readonly PlugPlace[], sheet: ReadingSheet): CylinderEvidence {
+  const index = (sheet.cylinderChecks ?? []).findIndex((check) => check.cylinder === cylinder);
+  const check = sheet.cylinderChecks?.[index];
+  return {
+    cylinder,
+    plugs: places.map((place) => plugEvidence(place, sheet)),
+    seen: check === undefined ? [] : checkObservations(check, `cylinderChecks.${index}`, sheet),
+    symptoms: (sheet.symptoms ?? []).filter((s) => s.cylinder === cylinder).map((s) => s.what),
+  };
+}
+
+/** A plug read as `unknown` of two stands in the first hole that no other reading claims. */
+function placesOf(sheet: ReadingSheet): readonly PlugPlace[] {
+  const holes = plugPlaces(sheet.engine);
+  const read = sheet.plugs.map((plug): PlugPlace => ({ cylinder: plug.cylinder, position: plug.position ?? 'only' }));
+  const claimed = holes.filter((hole) => read.some((place) => place.cylinder === hole.cylinder && place.position === hole.position));
+  const strangers = read.filter((place) => !holes.some((hole) => place.cylinder === hole.cylinder && place.position === hole.position));
+  const perCylinder = sheet.engine.plugsPerCylinder ?? 1;
+  return Array.from({ length: sheet.engine.cylinders }, (_, i) => i + 1).flatMap((cylinder) => {
+    const of = (places: readonly PlugPlace[]): PlugPlace[] => places.filter((place) => place.cylinder === cylinder);
+    const sure = [...of(claimed), ...of(strangers)];
+    const spare = of(holes).filter((hole) => !of(claimed).includes(hole)).slice(0, perCylinder - sure.length);
+    return [...sure, ...spare];
+  });
+}
+
+/** The sheet as observations, cylinder by cylinder. What is not in the sheet is not in here. */
+export function evidenceOf(sheet: ReadingSheet): Evidence {
+  const places = placesOf(sheet);
+  const cylinders = [...new Set(places.map((place) => place.cylinder))].map((cylinder) => cylinderEvidence(cylinder, places.filter((place) => place.cylinder === cylinder), sheet));
+  const whole = (sheet.symptoms ?? []).filter((s) => s.cylinder === undefined).map((s) => s.what);
+  return { sheet, cylinders, present: [...new Set(whole)].sort(), absent: [...new Set(sheet.symptomsAbsent ?? [])].sort() };
+}

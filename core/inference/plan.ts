@@ -1,0 +1,74 @@
+import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
+import { listWords } from '../domain/words.ts';
+import type { Cause, Condition } from '../knowledge/types.ts';
+
+type Step = { readonly do: string; readonly because: string; readonly cylinder?: number };
+
+export type PlanGrounds = {
+  readonly stop: Findings['stop'];
+  readonly plugs: readonly PlugFindings[];
+  readonly engineCauses: readonly CauseFinding[];
+  readonly engineChecks: readonly NextCheck[];
+  readonly heat: Findings['heat'];
+  readonly cause: (finding: CauseFinding) => Cause | undefined;
+  readonly condition: (verdict: PlugFindings['verdict']) => Condition | undefined;
+};
+
+/** Under this belief a cause is looked for before it is cured. */
+const SURE = 0.8;
+/** Above this a cause is worth a line in the plan. */
+const WORTH = 0.25;
+
+const troubled = (plugs: readonly PlugFindings[]): PlugFindings[] => plugs.filter((p) => p.verdict !== 'normal' && p.verdict !== 'undetermined');
+
+function stopSteps(stop: Findings['stop']): Step[] {
+  return stop.map(({ why, cylinder }) => ({ do: 'Do not run the engine until this is cleared.', because: why, ...(cylinder === undefined ? {} : { cylinder }) }));
+}
+
+const percent = (p: number): string => `${Math.round(100 * p)} %`;
+
+function checkSteps({ plugs, engineChecks }: PlanGrounds): Step[] {
+  const own = plugs.flatMap((p) => p.nextChecks.slice(0, 1));
+  const firstOfEach = own.filter((check, i) => own.findIndex((other) => other.id === check.id) === i);
+  return [...firstOfEach, ...engineChecks.slice(0, 1)]
+    .sort((a, b) => b.gainBits / b.effortMinutes - a.gainBits / a.effortMinutes || (a.id < b.id ? -1 : 1))
+    .map((check) => ({ do: check.name, because: check.why, ...(check.cylinder === undefined ? {} : { cylinder: check.cylinder }) }));
+}
+
+/** Causes by belief, each once, those of the whole engine before those of one cylinder at like belief. */
+function leadingCauses({ plugs, engineCauses }: PlanGrounds): CauseFinding[] {
+  const all = [...engineCauses, ...plugs.flatMap((p) => p.causes)];
+  const once = all.filter((c, i) => all.findIndex((other) => other.id === c.id) === i && c.belief >= WORTH);
+  return once.sort((a, b) => b.belief - a.belief || (a.id < b.id ? -1 : 1)).slice(0, 5);
+}
+
+function cureSteps(grounds: PlanGrounds): Step[] {
+  return leadingCauses(grounds).flatMap((finding): Step[] => {
+    const cause = grounds.cause(finding);
+    if (cause === undefined || cause.harmless) return [];
+    const [cylinder] = finding.cylinders.length === 1 ? finding.cylinders : [];
+    const found = finding.belief >= SURE ? '' : 'If the checks bear it out: ';
+    return [{ do: `${found}${cause.cure}`, because: `${finding.name}: belief ${percent(finding.belief)}.`, ...(cylinder === undefined ? {} : { cylinder }) }];
+  });
+}
+
+function plugSteps(grounds: PlanGrounds): Step[] {
+  const by = new Map<string, PlugFindings[]>();
+  for (const plug of troubled(grounds.plugs)) by.set(plug.verdict, [...(by.get(plug.verdict) ?? []), plug]);
+  return [...by.values()].flatMap((plugs) => {
+    const condition = grounds.condition((plugs[0] as PlugFindings).verdict);
+    const where = listWords(plugs.map((p) => (p.position === 'only' ? p.cylinder : `${p.cylinder} ${p.position}`)));
+    return condition === undefined ? [] : [{ do: `Plugs of ${where}: ${condition.cure}`, because: condition.meaning }];
+  });
+}
+
+function heatSteps({ heat }: PlanGrounds): Step[] {
+  return heat.step === 0 ? [] : [{ do: `Then fit plugs ${heat.words}, no more.`, because: heat.why.join(' ') }];
+}
+
+/** What to do, in order: what stops the engine, what to look at, what to put right, the plugs, the heat value, and the next reading. */
+export function planFor(grounds: PlanGrounds): Findings['plan'] {
+  const needed = [...stopSteps(grounds.stop), ...checkSteps(grounds), ...cureSteps(grounds), ...plugSteps(grounds), ...heatSteps(grounds)];
+  const last: Step[] = needed.length === 0 ? [] : [{ do: 'Read the plugs again after the same kind of running and compare.', because: 'Only the next reading shows whether the cure was the right one.' }];
+  return [...needed, ...last].slice(0, 20).map((step, i) => ({ order: i + 1, ...step }));
+}

@@ -1,0 +1,44 @@
+import type { Findings } from '../../shared/formats/findings.v1.ts';
+import { listWords, placeWords } from '../domain/words.ts';
+import type { Caution, Circumstance, StopRule, Term } from '../knowledge/types.ts';
+import { holds } from './circumstances.ts';
+import type { CylinderEvidence, Evidence, PlugEvidence } from './evidence.ts';
+
+/** A rule that fired, with the places where it did. */
+export type Stop = { readonly rule: StopRule; readonly cylinder: number; readonly plugs: readonly PlugEvidence[] };
+
+const circumstanceHolds = (circumstance: Circumstance, evidence: Evidence): boolean => holds(circumstance, evidence.sheet, evidence.sheet.plugs) === true;
+
+/** A doubted value counts: a stop costs a look, a missed stop costs an engine. */
+function termHolds(term: Term, plug: PlugEvidence, cylinder: CylinderEvidence, evidence: Evidence): boolean {
+  if ('plug' in term) return plug.seen.some((o) => o.finding === term.plug && term.is.includes(o.value));
+  if ('cylinder' in term) return cylinder.seen.some((o) => o.finding === term.cylinder && term.is.includes(o.value));
+  if ('symptom' in term) return evidence.present.includes(term.symptom) || cylinder.symptoms.includes(term.symptom);
+  return circumstanceHolds(term.circumstance, evidence);
+}
+
+const fires = (rule: StopRule, plug: PlugEvidence, cylinder: CylinderEvidence, evidence: Evidence): boolean =>
+  rule.anyOf.some((terms) => terms.length > 0 && terms.every((term) => termHolds(term, plug, cylinder, evidence)));
+
+export function stopsFor(rules: readonly StopRule[], evidence: Evidence): Stop[] {
+  return rules.flatMap((rule) => evidence.cylinders.flatMap((cylinder) => {
+    const plugs = cylinder.plugs.filter((plug) => fires(rule, plug, cylinder, evidence));
+    return plugs.length === 0 ? [] : [{ rule, cylinder: cylinder.cylinder, plugs }];
+  }));
+}
+
+/** A rule that needs no plug and no cylinder fires once for the engine, not once a cylinder. */
+export function stopLines(stops: readonly Stop[]): Findings['stop'] {
+  const placed = (rule: StopRule): boolean => rule.anyOf.some((terms) => terms.some((term) => 'plug' in term || 'cylinder' in term));
+  return stops.flatMap(({ rule, cylinder, plugs }, i) => {
+    if (placed(rule)) return [{ rule: rule.id, cylinder, why: `${listWords(plugs.map((plug) => placeWords(plug.place)))}: ${rule.words}` }];
+    return stops.findIndex((other) => other.rule === rule) === i ? [{ rule: rule.id, why: rule.words }] : [];
+  });
+}
+
+/** Cautions without a term always stand; the others where one of their terms holds anywhere. */
+export function cautionsFor(cautions: readonly Caution[], evidence: Evidence): string[] {
+  return cautions
+    .filter(({ when }) => when === undefined || when.some((term) => evidence.cylinders.some((c) => c.plugs.some((plug) => termHolds(term, plug, c, evidence)))))
+    .map(({ words }) => words);
+}

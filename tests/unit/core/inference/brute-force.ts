@@ -1,0 +1,92 @@
+import { HEALTHY_CYLINDER, HEALTHY_PLUG, HEALTHY_SYMPTOM, CYLINDER_FINDINGS, PLUG_FINDINGS } from '../../../../core/knowledge/findings.ts';
+import { STRENGTHS } from '../../../../core/knowledge/strengths.ts';
+import type { CylinderEvidence, Evidence, Observation } from '../../../../core/inference/evidence.ts';
+import type { Instance, Network } from '../../../../core/inference/network.ts';
+
+/**
+ * A second, slow reading of the same model, written from its definition: every assignment of every cause and every condition is a world, its weight is the
+ * product of its parts. Shares no code with the solver except the laid-out network and the evidence.
+ */
+type World = { readonly causes: ReadonlySet<Instance>; readonly conditions: ReadonlyMap<string, ReadonlySet<number>> };
+export type Bounds = { readonly shared: number; readonly local: number; readonly localBesideShared: number; readonly conditions: number };
+export const SOLVER_BOUNDS: Bounds = { shared: 2, local: 2, localBesideShared: 1, conditions: 2 };
+export const NO_BOUNDS: Bounds = { shared: 99, local: 99, localBesideShared: 99, conditions: 99 };
+
+const subsetsOf = <T>(items: readonly T[]): T[][] => items.reduce<T[][]>((all, item) => [...all, ...all.map((set) => [...set, item])], [[]]);
+const changed = (instances: readonly Instance[], set: ReadonlySet<Instance>): number => instances.filter((i) => set.has(i) !== i.prior > 0.5).length;
+
+function admitted(network: Network, set: ReadonlySet<Instance>, bounds: Bounds): boolean {
+  if (changed(network.shared, set) > bounds.shared) return false;
+  return [...network.local].every(([cylinder, own]) => {
+    const beside = changed(network.shared.filter((i) => i.cylinders.includes(cylinder)), set) > 0;
+    return changed(own, set) <= (beside ? bounds.localBesideShared : bounds.local);
+  });
+}
+
+function shown(seen: Observation, sources: readonly { readonly is: string; readonly p: number }[][], healthy: Readonly<Record<string, number>>, values: readonly string[]): number {
+  const weigh = (p: (value: string) => number): number => values.reduce((sum, value, i) => sum + p(value) * (seen.weights[i] ?? 0), 0);
+  const all = Object.values(healthy).reduce((a, b) => a + b, 0);
+  const rest = weigh((value) => (healthy[value] ?? 0) / all);
+  const marks = sources.map((links) => links.reduce((sum, link) => sum + link.p, 0));
+  const unmarked = marks.reduce((p, m) => p * (1 - m), 1);
+  const total = marks.reduce((a, b) => a + b, 0);
+  if (total === 0) return rest;
+  return unmarked * rest + (1 - unmarked) * weigh((value) => sources.flat().filter((link) => link.is === value).reduce((sum, link) => sum + link.p, 0) / total);
+}
+
+const links = (list: readonly { readonly finding: string; readonly is: string; readonly strength: keyof typeof STRENGTHS }[], finding: string): { is: string; p: number }[] =>
+  list.filter((link) => link.finding === finding).map((link) => ({ is: link.is, p: STRENGTHS[link.strength] }));
+
+function symptomAbsent(symptom: string, world: World, cylinder: CylinderEvidence | undefined, network: Network): number {
+  const { conditions } = network.knowledge;
+  const causes = [...world.causes].filter((i) => cylinder === undefined || i.cylinders.includes(cylinder.cylinder));
+  const plugs = [...world.conditions].filter(([key]) => cylinder === undefined || cylinder.plugs.some((plug) => plug.key === key));
+  const given = [...causes.map((i) => i.cause.gives), ...plugs.flatMap(([, set]) => [...set].map((k) => conditions[k]?.gives ?? []))].flat().filter((link) => link.symptom === symptom);
+  return (1 - HEALTHY_SYMPTOM) * given.reduce((p, link) => p * (1 - STRENGTHS[link.strength]), 1);
+}
+
+function weight(world: World, network: Network, evidence: Evidence, instances: readonly Instance[]): number {
+  const { conditions } = network.knowledge;
+  let w = instances.reduce((p, i) => p * (world.causes.has(i) ? i.prior : 1 - i.prior), 1);
+  for (const cylinder of evidence.cylinders) {
+    const causes = [...world.causes].filter((i) => i.cylinders.includes(cylinder.cylinder));
+    for (const seen of cylinder.seen) w *= shown(seen, causes.map((i) => links(i.cause.shows, seen.finding)), HEALTHY_CYLINDER[seen.finding], CYLINDER_FINDINGS[seen.finding]);
+    for (const symptom of cylinder.symptoms) w *= 1 - symptomAbsent(symptom, world, cylinder, network);
+    for (const plug of cylinder.plugs) {
+      const there = world.conditions.get(plug.key) ?? new Set();
+      conditions.forEach((condition, k) => {
+        const away = causes.filter((i) => i.plugs.includes(plug.key)).flatMap((i) => i.cause.makes).filter((m) => m.condition === condition.id).reduce((p, m) => p * (1 - STRENGTHS[m.strength]), 1 - condition.leak);
+        w *= there.has(k) ? 1 - away : away;
+      });
+      for (const seen of plug.seen) w *= shown(seen, [...there].map((k) => links(conditions[k]?.shows ?? [], seen.finding)), HEALTHY_PLUG[seen.finding], PLUG_FINDINGS[seen.finding]);
+    }
+  }
+  for (const symptom of evidence.present) w *= 1 - symptomAbsent(symptom, world, undefined, network);
+  for (const symptom of evidence.absent) w *= symptomAbsent(symptom, world, undefined, network);
+  return w;
+}
+
+export type BruteBeliefs = { readonly causes: ReadonlyMap<string, number>; readonly conditions: ReadonlyMap<string, number> };
+
+/** Beliefs by summing over all worlds within the bounds. Keys: instance id; `plug key/condition id`. */
+export function bruteForce(network: Network, evidence: Evidence, bounds: Bounds): BruteBeliefs {
+  const instances = [...network.shared, ...[...network.local.values()].flat()];
+  const plugs = evidence.cylinders.flatMap((c) => c.plugs.map((plug) => plug.key));
+  const sets = subsetsOf(network.knowledge.conditions.map((_, k) => k)).filter((set) => set.length <= bounds.conditions);
+  const arrangements = plugs.reduce<ReadonlyMap<string, ReadonlySet<number>>[]>((all, key) => all.flatMap((map) => sets.map((set) => new Map([...map, [key, new Set(set)]]))), [new Map()]);
+  const causes = new Map<string, number>(instances.map((i) => [i.id, 0]));
+  const conditions = new Map<string, number>();
+  let total = 0;
+  for (const list of subsetsOf(instances)) {
+    const set = new Set(list);
+    if (!admitted(network, set, bounds)) continue;
+    for (const arrangement of arrangements) {
+      const w = weight({ causes: set, conditions: arrangement }, network, evidence, instances);
+      total += w;
+      for (const i of set) causes.set(i.id, (causes.get(i.id) ?? 0) + w);
+      for (const [key, there] of arrangement) for (const k of there) { const name = `${key}/${network.knowledge.conditions[k]?.id}`; conditions.set(name, (conditions.get(name) ?? 0) + w); }
+    }
+  }
+  const scaled = (map: ReadonlyMap<string, number>): Map<string, number> => new Map([...map].map(([key, w]) => [key, w / total]));
+  return { causes: scaled(causes), conditions: scaled(conditions) };
+}
