@@ -1,3 +1,4 @@
-import { buildAll } from './targets.ts';
+import { buildWhatIsStale, TARGET_NAMES } from './targets.ts';
+import { reportFailure } from './report-failure.ts';
 
-await buildAll((line) => process.stdout.write(line));
+await buildWhatIsStale(TARGET_NAMES, (text) => process.stdout.write(text)).catch(reportFailure);

@@ -3,6 +3,7 @@ import { parseStartOptions, USAGE, type StartOptions } from '../node/options.ts'
 import { programVersion } from '../node/program.ts';
 import { electronBinary, fetchElectron } from './electron-binary.ts';
 import { chooseHost, hasDisplay } from './host-choice.ts';
+import { reportFailure } from './report-failure.ts';
 import { startElectron } from './start-electron.ts';
 import { startLoopback } from './start-loopback.ts';
 import { buildWhatIsStale } from './targets.ts';
@@ -44,5 +45,5 @@ if (!options.ok) {
 } else if (options.value.help) {
   say(`${USAGE}\n`);
 } else {
-  await start(options.value);
+  await start(options.value).catch(reportFailure);
 }

@@ -40,11 +40,11 @@ const TARGETS = {
 } satisfies Record<string, Target>;
 export type TargetName = keyof typeof TARGETS;
 
-export const buildAll = (say: (text: string) => void): Promise<void> => buildWhatIsStale(['page', 'main', 'preload'], say);
+export const TARGET_NAMES: readonly TargetName[] = ['page', 'main', 'preload'];
 
 /**
  * Builds the targets whose sources changed since they were built, telling each as it goes.
- * @throws the builder's error when a source does not compile.
+ * @throws when a source does not compile; the message names the target and the place.
  */
 export async function buildWhatIsStale(names: readonly TargetName[], say: (text: string) => void): Promise<void> {
   for (const name of names) {
@@ -54,11 +54,19 @@ export async function buildWhatIsStale(names: readonly TargetName[], say: (text:
     if (existsSync(join(ROOT, target.output)) && existsSync(stamp) && readFileSync(stamp, 'utf8') === digest) continue;
     say(`Building ${target.name} ... `);
     const begun = performance.now();
-    const { build } = await import('vite');
-    await build(target.config());
+    await buildOne(target);
     mkdirSync(join(ROOT, 'dist/.built'), { recursive: true });
     writeFileSync(stamp, digest);
     say(`${((performance.now() - begun) / 1000).toFixed(1)} s\n`);
+  }
+}
+
+async function buildOne({ name, config }: Target): Promise<void> {
+  const { build } = await import('vite');
+  try {
+    await build(config());
+  } catch (error) {
+    throw new Error(`${name} could not be built: ${error instanceof Error ? error.message : String(error)}`, { cause: error });
   }
 }
 

@@ -1,0 +1,53 @@
+import { join } from 'node:path';
+import { app, dialog, ipcMain, Menu, protocol, session } from 'electron';
+import { optionsAmong } from '../node/options.ts';
+import { openProgram, type Program } from '../node/program.ts';
+import { libraryFolder } from '../node/storage/place.ts';
+import { register } from './ipc.ts';
+import { menuTemplate } from './menu.ts';
+import { registerScheme, serveScheme } from './scheme.ts';
+import { confinePages, refusePermissions } from './security.ts';
+import { openWindow } from './window.ts';
+
+const log = (line: string): void => { process.stderr.write(`${line}\n`); };
+
+async function run(): Promise<void> {
+  const { demo, library } = optionsAmong(process.argv.slice(app.isPackaged ? 1 : 2));
+  const program = await openProgram({ host: 'electron', version: app.getVersion(), folder: libraryFolder(library, process.env), kind: demo ? 'demo' : 'own', log });
+  closeBeforeQuitting(program);
+  refusePermissions(session.defaultSession);
+  serveScheme(protocol, join(app.getAppPath(), 'dist/page'));
+  register(ipcMain, program.door);
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform)));
+  const window = openWindow();
+  app.on('second-instance', () => {
+    if (window.isMinimized()) window.restore();
+    window.focus();
+  });
+}
+
+/** Calls that are still being answered are finished, and the library closed, before the process ends. */
+function closeBeforeQuitting(program: Program): void {
+  let closed = false;
+  app.on('will-quit', (event) => {
+    if (closed) return;
+    event.preventDefault();
+    void program.close().finally(() => { closed = true; app.quit(); });
+  });
+}
+
+app.enableSandbox();
+registerScheme(protocol);
+confinePages(app);
+app.on('window-all-closed', () => app.quit());
+
+if (!app.requestSingleInstanceLock()) {
+  log('Corenose is already open; its window was brought to the front.');
+  app.quit();
+} else {
+  void app.whenReady().then(run).catch((error: unknown) => {
+    log(error instanceof Error ? (error.stack ?? error.message) : String(error));
+    dialog.showErrorBox('Corenose cannot start', error instanceof Error ? error.message : String(error));
+    app.exit(1);
+  });
+}
