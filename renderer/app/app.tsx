@@ -33,7 +33,10 @@ function Screen({ route }: { route: Route }) {
 /** Moves the focus to the bench when another screen is shown, so that the keyboard starts at its top. */
 function useFocusOnBench(address: string): () => void {
   const shown = useRef(address);
-  const focus = (): void => document.getElementById('bench')?.focus();
+  const focus = (): void => {
+    document.getElementById('bench')?.focus({ preventScroll: true });
+    window.scrollTo(0, 0);
+  };
   useEffect(() => {
     if (shown.current !== address) focus();
     shown.current = address;

@@ -9,7 +9,8 @@ function useNotes(): Readonly<Record<Station, string>> {
   const { counts } = useText().shell;
   const { run, plugs, plugsInAll, cylinders } = enteredCounts(useSheet());
   const diagnosis = useDiagnosis();
-  return { run: counts.entered(run), plugs: counts.plugs(plugs, plugsInAll), cylinders: counts.entered(cylinders), findings: counts.findings[diagnosis.kind] };
+  const findings = run + plugs + cylinders === 0 ? 'none' : diagnosis.kind;
+  return { run: counts.entered(run), plugs: counts.plugs(plugs, plugsInAll), cylinders: counts.entered(cylinders), findings: counts.findings[findings] };
 }
 
 /** The four stations of a reading, each with what is entered there. */

@@ -1,18 +1,18 @@
 import { DropdownMenu } from 'radix-ui';
-import { GlyphButton } from './button.tsx';
-import { MoreGlyph } from './glyphs.tsx';
+import { Button } from './button.tsx';
+import { UnfoldGlyph } from './glyphs.tsx';
 import styles from './menu.module.css';
 
 export type MenuItem = { readonly words: string; readonly onSelect: () => void; readonly grave?: boolean };
 
 /** Less frequent things to do, behind one button. Not modal: the modal kind writes a style element, which the security policy forbids. */
-export const Menu = ({ name, items }: { name: string; items: readonly MenuItem[] }) => (
+export const Menu = ({ words, name, items }: { words: string; name: string; items: readonly MenuItem[] }) => (
   <DropdownMenu.Root modal={false}>
-    <DropdownMenu.Trigger asChild><GlyphButton name={name}><MoreGlyph /></GlyphButton></DropdownMenu.Trigger>
+    <DropdownMenu.Trigger asChild><Button look="quiet" aria-label={name}>{words}<UnfoldGlyph /></Button></DropdownMenu.Trigger>
     <DropdownMenu.Portal>
       <DropdownMenu.Content className={styles.menu} align="end" sideOffset={4}>
-        {items.map(({ words, onSelect, grave = false }) => (
-          <DropdownMenu.Item key={words} className={styles.item} data-grave={grave ? '' : undefined} onSelect={onSelect}>{words}</DropdownMenu.Item>
+        {items.map(({ words: item, onSelect, grave = false }) => (
+          <DropdownMenu.Item key={item} className={styles.item} data-grave={grave ? '' : undefined} onSelect={onSelect}>{item}</DropdownMenu.Item>
         ))}
       </DropdownMenu.Content>
     </DropdownMenu.Portal>

@@ -27,7 +27,7 @@ function Preview() {
   const plan = enginePlan(engine);
   return (
     <figure className={styles.preview}>
-      <div className={styles.drawing}><PlanDrawing plan={plan} label={edit.plan} /></div>
+      <div className={styles.drawing} style={{ aspectRatio: `${plan.width} / ${plan.height}` }}><PlanDrawing plan={plan} label={edit.plan} /></div>
       <figcaption><PlanCaption plan={plan} /></figcaption>
     </figure>
   );

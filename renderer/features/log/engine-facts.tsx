@@ -52,7 +52,7 @@ export function EngineFacts({ engine }: { engine: Engine }) {
   return (
     <aside className={styles.aside}>
       <figure className={styles.plan}>
-        <div className={styles.drawing}><PlanDrawing plan={plan} label={edit.plan} /></div>
+        <div className={styles.drawing} style={{ aspectRatio: `${plan.width} / ${plan.height}` }}><PlanDrawing plan={plan} label={edit.plan} /></div>
         <figcaption><PlanCaption plan={plan} /></figcaption>
       </figure>
       <Sharing engine={engine} />

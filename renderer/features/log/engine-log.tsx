@@ -36,7 +36,7 @@ function Head({ record }: { record: EngineRecord }) {
         <p className={styles.soft}>{engines.summary(record.engine)}</p>
       </div>
       <div className={styles.tools}>
-        <Menu name={engines.page.moreOf(name)} items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
+        <Menu words={engines.page.more} name={engines.page.moreOf(name)} items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
         <ImportSheet label={engines.import} />
         <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
         <StartReading look="main" engineId={record.id} label={draft ? engines.goOn : engines.startReading} words={draft ? engines.goOn : engines.startReading} />

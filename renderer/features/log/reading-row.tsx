@@ -47,7 +47,7 @@ export function ReadingRow({ reading }: { reading: ReadingSummary }) {
       </a>
       <span className={styles.state} data-draft={draft ? '' : undefined}>{draft ? shell.reading.draft : shell.reading.kept}</span>
       <VerdictList verdicts={reading.verdicts} />
-      <Menu name={page.moreOf(title)} items={items} />
+      <Menu words={page.more} name={page.moreOf(title)} items={items} />
     </li>
   );
 }
