@@ -1,11 +1,9 @@
 import { createHash } from 'node:crypto';
 import { diagnose } from '../../core/inference/diagnose.ts';
-import type { Knowledge } from '../../core/knowledge/types.ts';
+import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { Findings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 
-/** TEMPORARY until core/knowledge/index.ts is there. */
-const KNOWLEDGE: Knowledge = { version: 'none', sources: [], conditions: [], causes: [], checks: [], stopRules: [], cautions: [], contradictions: [] };
 const digest = createHash('sha256').update(JSON.stringify(KNOWLEDGE)).digest('hex');
 
 export const KNOWLEDGE_VERSION = KNOWLEDGE.version;
