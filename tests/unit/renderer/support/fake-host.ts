@@ -1,0 +1,88 @@
+import { plugPlaces } from '../../../../core/domain/plugs.ts';
+import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Bridge, type EngineRecord, type ReadingRecord } from '../../../../shared/channels.ts';
+import { CHANNELS, type Channel } from '../../../../shared/channel-names.ts';
+import type { Findings } from '../../../../shared/formats/findings.v1.ts';
+import { parseReadingSheet, type ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
+import { err, ok } from '../../../../shared/result.ts';
+
+const NOW = '2026-03-14T09:30:00Z';
+const uuid = (n: number): string => `00000000-0000-4000-8000-${String(n).padStart(12, '0')}`;
+
+export const noFindings: Findings = {
+  format: 'corenose.findings', version: 1, knowledge: { version: 'test', digest: 'test' }, summary: '', plugs: [], engine: { pattern: '', causes: [], nextChecks: [] },
+  heat: { step: 0, when: 'now', words: 'stay', belief: 0.5, why: [], first: [], cautions: [] }, stop: [], plan: [], cautions: [],
+};
+
+const appInfo = (library: Partial<AppInfo['library']>): AppInfo =>
+  ({ version: '0', host: 'loopback', knowledge: 'test', library: { kind: 'own', folder: '/bench', readOnly: false, trouble: null, ...library } });
+
+/** A host in memory that keeps the rules of the real one for engines and readings: revisions, conflicts, drafts, removal and restoring. */
+export function fakeHost(library: Partial<AppInfo['library']> = {}) {
+  let ids = 0;
+  const engines = new Map<string, EngineRecord>();
+  const readings = new Map<string, ReadingRecord>();
+  const removed = new Set<string>();
+  const calls: Channel[] = [];
+  const failing: Partial<Record<Channel, AppError>> = {};
+  const gone = (what: string) => err<AppError>({ code: 'not-found', what });
+  const found = (id: string): ReadingRecord | undefined => (removed.has(id) ? undefined : readings.get(id));
+  const put = (record: ReadingRecord): ReadingRecord => { readings.set(record.id, record); return record; };
+  const keepAs = (state: 'draft' | 'kept', findings: Findings | null) => async ({ id }: { id: string }) => {
+    const record = found(id);
+    return record === undefined ? gone('reading') : ok(put({ ...record, state, findings, revision: record.revision + 1 }));
+  };
+  const bridge: Bridge = {
+    'app.info': async () => ok(appInfo(library)),
+    'settings.get': async () => ok(DEFAULT_SETTINGS),
+    'settings.save': async (settings) => ok(settings),
+    'library.use': async ({ kind }) => ok(appInfo({ kind })),
+    'library.recover': async () => ok(appInfo({})),
+    'engine.list': async () => ok([...engines.values()].filter(({ id }) => !removed.has(id))),
+    'engine.save': async ({ id, engine }) => {
+      const record = { id: id ?? uuid(++ids), engine, createdAt: NOW, changedAt: NOW, readings: 0, lastReadingAt: null };
+      engines.set(record.id, record);
+      return ok(record);
+    },
+    'engine.remove': async ({ id }) => { removed.add(id); return ok(null); },
+    'engine.restore': async ({ id }) => { removed.delete(id); return ok(engines.get(id)!); },
+    'reading.list': async ({ engineId }) => ok([...readings.values()].filter((record) => record.engineId === engineId && !removed.has(record.id)).map((record) => ({
+      id: record.id, engineId, title: record.sheet.title ?? '', date: record.sheet.date ?? null, state: record.state, changedAt: NOW, plugsRead: 0,
+      verdicts: record.findings?.plugs.map((plug) => plug.verdict) ?? [],
+    }))),
+    'reading.get': async ({ id }) => { const record = found(id); return record === undefined ? gone('reading') : ok(record); },
+    'reading.start': async ({ engineId }) => {
+      const { engine } = engines.get(engineId)!;
+      const plugs = plugPlaces(engine).map(({ cylinder, position }) => (position === 'only' ? { cylinder } : { cylinder, position }));
+      const sheet: ReadingSheet = { format: 'corenose.reading-sheet', version: 1, date: '2026-03-14', engine, plugs };
+      return ok(put({ id: uuid(++ids), engineId, state: 'draft', revision: 1, changedAt: NOW, sheet, pending: {}, findings: null }));
+    },
+    'reading.save': async ({ id, revision, sheet, pending }) => {
+      const record = found(id);
+      if (record === undefined) return gone('reading');
+      if (record.revision !== revision) return err<AppError>({ code: 'conflict', message: 'changed elsewhere' });
+      put({ ...record, sheet, pending, revision: revision + 1 });
+      return ok({ revision: revision + 1, changedAt: NOW });
+    },
+    'reading.keep': keepAs('kept', noFindings),
+    'reading.reopen': keepAs('draft', null),
+    'reading.remove': async ({ id }) => { removed.add(id); return ok(null); },
+    'reading.restore': async ({ id }) => { removed.delete(id); return ok(readings.get(id)!); },
+    'reading.import': async ({ text }) => {
+      const parsed = parseReadingSheet(JSON.parse(text));
+      if (!parsed.ok) return err<AppError>({ code: 'bad-request', problems: parsed.error });
+      const engineId = uuid(++ids);
+      engines.set(engineId, { id: engineId, engine: parsed.value.engine, createdAt: NOW, changedAt: NOW, readings: 1, lastReadingAt: NOW });
+      const { id } = put({ id: uuid(++ids), engineId, state: 'draft', revision: 1, changedAt: NOW, sheet: parsed.value, pending: {}, findings: null });
+      return ok({ engineId, readingId: id });
+    },
+    'reading.export': async ({ id }) => ok({ fileName: 'reading.json', text: JSON.stringify(readings.get(id)?.sheet) }),
+    diagnose: async () => ok(noFindings),
+  };
+  const counted = Object.fromEntries(CHANNELS.map((name) => [name, async (input: never) => {
+    calls.push(name);
+    const failure = failing[name];
+    return failure === undefined ? bridge[name](input) : err(failure);
+  }])) as unknown as Bridge;
+  return { bridge: counted, calls, failing, engines, readings };
+}
+export type FakeHost = ReturnType<typeof fakeHost>;
