@@ -24,26 +24,26 @@ export function cylinderSpots(plan: EnginePlan): readonly { readonly cylinder: n
 type PlanProps = {
   readonly plan: EnginePlan;
   readonly label: string;
-  readonly mark?: (place: PlanPlace) => ReactNode;
-  /** Cylinder numbers between the plugs of a twin-plug engine. */
-  readonly numbers?: boolean;
+  /** Whether the plug holes and their numbers are drawn; without them something else is laid over the plan. */
+  readonly holes?: boolean;
   readonly children?: ReactNode;
 };
 
-/** The engine in plan with a numbered ring for every plug hole; `mark` draws something else in a place. */
-export function PlanDrawing({ plan, label, mark, numbers = true, children }: PlanProps) {
+const Hole = ({ place, twin }: { place: PlanPlace; twin: boolean }) => (
+  <>
+    <circle className={styles.hole} cx={place.x} cy={place.y} r={twin ? 0.3 : 0.42} />
+    {!twin && <text className={styles.number} x={place.x} y={place.y}>{place.cylinder}</text>}
+  </>
+);
+
+/** The engine in plan with a numbered ring for every plug hole; with two plugs a cylinder the number stands between them. */
+export function PlanDrawing({ plan, label, holes = true, children }: PlanProps) {
   const twin = plan.places.some((place) => place.position !== 'only');
-  const spots = twin && numbers ? cylinderSpots(plan) : [];
   return (
     <svg className={styles.plan} viewBox={`0 0 ${plan.width} ${plan.height}`} role="img" aria-label={label}>
       {plan.outline.map((shape, i) => <Outline key={i} shape={shape} />)}
-      {plan.places.map((place) => mark?.(place) ?? (
-        <g key={`${place.cylinder} ${place.position}`}>
-          <circle className={styles.hole} cx={place.x} cy={place.y} r={twin ? 0.3 : 0.42} />
-          {!twin && <text className={styles.number} x={place.x} y={place.y}>{place.cylinder}</text>}
-        </g>
-      ))}
-      {spots.map(({ cylinder, x, y }) => <text key={cylinder} className={styles.number} x={x} y={y}>{cylinder}</text>)}
+      {holes && plan.places.map((place) => <Hole key={`${place.cylinder} ${place.position}`} place={place} twin={twin} />)}
+      {holes && twin && cylinderSpots(plan).map(({ cylinder, x, y }) => <text key={cylinder} className={styles.number} x={x} y={y}>{cylinder}</text>)}
       {children}
     </svg>
   );

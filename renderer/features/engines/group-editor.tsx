@@ -55,7 +55,7 @@ export function GroupEditor({ plan, spots, groups, onChange, nameOfNew, nameLabe
   return (
     <div className={styles.editor}>
       <div className={styles.board} style={{ width: plan.width * PX_PER_UNIT, aspectRatio: `${plan.width} / ${plan.height}` }}>
-        <PlanDrawing plan={plan} label={words.how} mark={() => <></>} numbers={false}><Lines groups={current} spots={spots} /></PlanDrawing>
+        <PlanDrawing plan={plan} label={words.how} holes={false}><Lines groups={current} spots={spots} /></PlanDrawing>
         {spots.map((spot) => {
           const group = current.findIndex(({ members }) => members.includes(spot.key));
           return (

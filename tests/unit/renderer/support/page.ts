@@ -1,8 +1,13 @@
+import { configure } from '@testing-library/react';
 import { vi } from 'vitest';
 import type { AppInfo } from '../../../../shared/channels.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
 import { useStore } from '../../../../renderer/state/store.ts';
 import { fakeHost, type FakeHost } from './fake-host.ts';
+
+/** A loaded machine draws slowly; no test waits this long when all is well. */
+vi.setConfig({ testTimeout: 30_000 });
+configure({ asyncUtilTimeout: 10_000 });
 
 /** What jsdom lacks and the page uses. */
 function standIns(): void {

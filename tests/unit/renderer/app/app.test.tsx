@@ -1,0 +1,134 @@
+import { act, render, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { App } from '../../../../renderer/app/app.tsx';
+import { useStore } from '../../../../renderer/state/store.ts';
+import { freshPage, openReadingOf } from '../support/page.ts';
+
+const user = userEvent.setup();
+const four = { name: 'Bench four', use: 'road', cylinders: 4 } as const;
+const go = (hash: string) => act(() => { window.location.hash = hash; window.dispatchEvent(new HashChangeEvent('hashchange')); });
+const store = () => useStore.getState();
+
+describe('an empty library', () => {
+  beforeEach(() => { freshPage(); });
+
+  it('says what to do, and offers three ways to begin', async () => {
+    render(<App />);
+    expect(await screen.findByRole('link', { name: 'Add your engine' })).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Open the demo workshop' })).toBeTruthy();
+    expect(screen.getByRole('button', { name: 'Import a sheet' })).toBeTruthy();
+  });
+
+  it('tells of a file it cannot take, place by place', async () => {
+    render(<App />);
+    const file = new File([JSON.stringify({ format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cylinders: 2 }, plugs: [{ cylinder: 3 }] })], 'sheet.json');
+    await user.upload(await screen.findByLabelText('Import a sheet', { selector: 'input' }), file);
+    expect(await screen.findByText('plugs.0.cylinder: there is no cylinder 3; allowed are 1 to 2')).toBeTruthy();
+  });
+
+  it('shows all keys on ?', async () => {
+    render(<App />);
+    await screen.findByRole('link', { name: 'Add your engine' });
+    await user.keyboard('?');
+    expect(await screen.findByRole('dialog', { name: 'Keys' })).toBeTruthy();
+  });
+});
+
+describe('a library in trouble', () => {
+  it('that another program has open says that nothing is saved', async () => {
+    freshPage({ readOnly: true, trouble: { code: 'in-use', message: 'Another Corenose has /bench open.', backups: [] } });
+    render(<App />);
+    const alert = await screen.findByRole('alert');
+    expect(alert.textContent).toContain('Another Corenose has /bench open.');
+    expect(alert.textContent).toContain('changes are not saved');
+  });
+
+  it('that is damaged offers its backups, and asks before it goes back to one', async () => {
+    const host = freshPage({ trouble: { code: 'damaged', message: 'The file does not hold together.', backups: ['2026-03-01', '2026-02-01'] } });
+    render(<App />);
+    await user.click(await screen.findByRole('button', { name: 'Go back to 2026-02-01' }));
+    expect(host.calls).not.toContain('library.recover');
+    await user.click(screen.getAllByRole('button', { name: 'Go back to 2026-02-01' }).at(-1)!);
+    expect(await screen.findByText('The library was set back to the backup.')).toBeTruthy();
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+});
+
+describe('the log of an engine', () => {
+  beforeEach(() => { freshPage(); });
+
+  it('takes a reading off and puts it back on undo', async () => {
+    await openReadingOf(four);
+    const { engineId } = store().reading!;
+    await go(`#/engine/${engineId}`);
+    render(<App />);
+    await user.click(await screen.findByRole('button', { name: 'More for 14 March 2026' }));
+    await user.click(await screen.findByRole('menuitem', { name: 'Remove' }));
+    expect(await screen.findByText(/No reading of this engine yet/)).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Undo' }));
+    expect(await screen.findByRole('link', { name: /14 March 2026/ })).toBeTruthy();
+  });
+
+  it('takes an engine off the shelf and puts it back on undo', async () => {
+    await openReadingOf(four);
+    await go(`#/engine/${store().reading!.engineId}`);
+    render(<App />);
+    await user.click(await screen.findByRole('button', { name: 'More for Bench four' }));
+    await user.click(await screen.findByRole('menuitem', { name: 'Take the engine off the shelf' }));
+    await user.click(await screen.findByRole('button', { name: 'Undo' }));
+    expect(await screen.findByRole('link', { name: /Bench four/ })).toBeTruthy();
+  });
+});
+
+describe('a reading on the bench', () => {
+  let id: string;
+  beforeEach(async () => {
+    freshPage();
+    id = await openReadingOf(four);
+    await go(`#/reading/${id}/run`);
+  });
+
+  it('goes from station to station by Alt and a number', async () => {
+    render(<App />);
+    await screen.findByRole('navigation', { name: 'Stations of the reading' });
+    await user.keyboard('{Alt>}3{/Alt}');
+    expect(window.location.hash).toBe(`#/reading/${id}/cylinders`);
+  });
+
+  it('undoes by Ctrl Z, but leaves Ctrl Z to a field that is typed in', async () => {
+    render(<App />);
+    await screen.findByRole('navigation', { name: 'Stations of the reading' });
+    act(() => store().act({ type: 'tip', plug: '1', facet: 'deposit', value: 'dry soot' }));
+    await user.click(screen.getByRole('button', { name: /14 March 2026/ }));
+    await user.type(await screen.findByRole('textbox', { name: 'What this reading is called' }), 'a{Control>}z{/Control}');
+    expect(store().reading!.history.now.sheet.plugs[0]?.tip).toBeDefined();
+    await user.keyboard('{Escape}');
+    act(() => (document.activeElement as HTMLElement).blur());
+    await user.keyboard('{Control>}z{/Control}{Control>}z{/Control}');
+    expect(store().reading!.history.now.sheet.plugs[0]?.tip).toBeUndefined();
+  });
+
+  it('is kept, closed, and found in the log', async () => {
+    render(<App />);
+    await user.click(await screen.findByRole('button', { name: 'Keep this reading' }));
+    expect(await screen.findByText('Kept with its findings: 14 March 2026.')).toBeTruthy();
+    expect((await screen.findByRole('link', { name: /14 March 2026/ })).getAttribute('href')).toBe(`#/reading/${id}/findings`);
+  });
+
+  it('says when it is not saved, and offers a copy as a file', async () => {
+    const host = freshPage();
+    id = await openReadingOf(four);
+    await go(`#/reading/${id}/run`);
+    host.failing['reading.save'] = { code: 'disk-full', message: 'The disk is full: free some space.' };
+    render(<App />);
+    await screen.findByRole('navigation', { name: 'Stations of the reading' });
+    act(() => store().act({ type: 'tag', tag: 'old leads', on: true }));
+    expect((await screen.findByRole('alert')).textContent).toContain('The disk is full: free some space.');
+    expect(screen.getByRole('button', { name: 'Save a copy as a file' })).toBeTruthy();
+    delete host.failing['reading.save'];
+    await user.click(screen.getByRole('button', { name: 'Try again' }));
+    expect(await screen.findByText('Saved')).toBeTruthy();
+    expect(screen.queryByRole('alert')).toBeNull();
+  });
+});
