@@ -40,11 +40,17 @@ function served(sheet: ReadingSheet, span: { readonly km: readonly [number, numb
 }
 const tooShortToColour = (sheet: ReadingSheet): boolean =>
   served(sheet, { km: [COLOURS_AFTER.km, Infinity], hours: [COLOURS_AFTER.hours, Infinity] }) === 'below';
-const isCold = (sheet: ReadingSheet): boolean => said(sheet).warm === false || (said(sheet).warm === undefined && (said(sheet).coolantC ?? Infinity) < WARM_COOLANT_C);
-const isWarm = (sheet: ReadingSheet): boolean => said(sheet).warm === true || (said(sheet).warm === undefined && (said(sheet).coolantC ?? -Infinity) >= WARM_COOLANT_C);
+/** What was noted outranks what was measured; undefined when neither tells. */
+function warmth({ conditions }: ReadingSheet): boolean | undefined {
+  if (conditions?.warm !== undefined) return conditions.warm;
+  return conditions?.coolantC === undefined ? undefined : conditions.coolantC >= WARM_COOLANT_C;
+}
+const isCold = (sheet: ReadingSheet): boolean => warmth(sheet) === false;
+const isWarm = (sheet: ReadingSheet): boolean => warmth(sheet) === true;
 const carriesOlderRunning = (sheet: ReadingSheet): boolean => !tagged(sheet, 'plugs new', 'plugs cleaned');
 
-const plugKinds = ({ plugs }: ReadingSheet): number => new Set(plugs.flatMap(({ fitted }) => (fitted?.designation ? [fitted.designation.trim().toLowerCase()] : []))).size;
+const plugKinds = ({ plugs }: ReadingSheet): number =>
+  new Set(plugs.flatMap(({ fitted }) => (fitted?.designation ? [fitted.designation.trim().toLowerCase()] : []))).size;
 const plugsRead = ({ plugs }: ReadingSheet): number => plugs.filter(({ tip }) => tip && Object.keys(tip).some((facet) => facet !== 'unsure')).length;
 const plugHoles = ({ engine }: ReadingSheet): number => engine.cylinders * (engine.plugsPerCylinder ?? 1);
 

@@ -1,0 +1,1 @@
+export { CylindersStation } from './cylinders-station.tsx';

@@ -1,0 +1,54 @@
+import type { Findings } from '../../../shared/formats/findings.v1.ts';
+import { useText } from '../../text/index.ts';
+import { Causes } from './causes.tsx';
+import { cited } from './cited.ts';
+import styles from './findings.module.css';
+import { HeatStep } from './heat-step.tsx';
+import { NextChecks } from './next-checks.tsx';
+import { PlanList } from './plan-list.tsx';
+import { SourceList } from './source-list.tsx';
+import { StopNotices } from './stop-notices.tsx';
+import type { NextCheck } from '../../../shared/formats/findings.v1.ts';
+
+type Props = { readonly findings: Findings; readonly hrefOf: (check: NextCheck) => string };
+
+/** The answer for the engine: the sentence, what stops it, the plan, the heat value. */
+export function Answer({ findings }: { findings: Findings }) {
+  const text = useText().findings;
+  return (
+    <>
+      <p className={styles.summary}>{findings.summary}</p>
+      <p className={styles.expert}>{text.expert}</p>
+      <StopNotices stop={findings.stop} />
+      <PlanList plan={findings.plan} />
+      <HeatStep heat={findings.heat} />
+    </>
+  );
+}
+
+/** What concerns more than one cylinder. */
+export function EngineFindings({ findings: { engine }, hrefOf }: Props) {
+  const text = useText().findings;
+  return (
+    <section className={styles.engine} aria-labelledby="findings-engine">
+      <h2 id="findings-engine">{text.engine}</h2>
+      <p className={styles.pattern}>{engine.pattern}</p>
+      {engine.causes.length > 0 && <><h3>{text.engineCauses}</h3><Causes causes={engine.causes} firstOpen={false} /></>}
+      {engine.nextChecks.length > 0 && <><h3>{text.nextChecks}</h3><NextChecks checks={engine.nextChecks} hrefOf={hrefOf} /></>}
+    </section>
+  );
+}
+
+/** What is said last and never left out. */
+export function Closing({ findings }: { findings: Findings }) {
+  const text = useText().findings;
+  const cautions = findings.cautions.length > 0 ? findings.cautions : [text.noCautions];
+  return (
+    <footer className={styles.closing}>
+      <h2>{text.cautions}</h2>
+      <ul className={styles.cautions}>{cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>
+      <SourceList ids={cited(findings)} />
+      <p className={styles.version}>{text.madeWith(findings.knowledge.version)}</p>
+    </footer>
+  );
+}

@@ -1,0 +1,49 @@
+import { evidenceGrade } from '../../../core/domain/grades.ts';
+import type { CauseFinding } from '../../../shared/formats/findings.v1.ts';
+import { useText } from '../../text/index.ts';
+import { formatNumber } from '../../text/numbers.ts';
+import { Citations } from '../../ui/citations.tsx';
+import styles from './balance.module.css';
+import { weigh, type Weighed } from './weigh.ts';
+
+const factorText = (factor: number): string => formatNumber(factor, factor < 10 ? 1 : 0);
+
+function Bar({ side, reach }: Pick<Weighed, 'side' | 'reach'>) {
+  const width = Math.max(1.5, 50 * reach);
+  return (
+    <svg className={styles.beam} viewBox="0 0 100 14" preserveAspectRatio="none" aria-hidden="true">
+      <rect className={styles[side]} x={side === 'for' ? 50 : 50 - width} y="2" width={width} height="10" />
+      <path className={styles.middle} d="M50 0V14" />
+    </svg>
+  );
+}
+
+function Line({ weighed: { fact, side, reach, factor } }: { weighed: Weighed }) {
+  const text = useText().findings;
+  return (
+    <li className={styles.line}>
+      <div className={styles.scale}>
+        <Bar side={side} reach={reach} />
+        <span className={styles.weight} data-side={side}>{text.weights[evidenceGrade(fact.bits)][side]}<span className={styles.odds}>{text.odds(factorText(factor), side === 'for')}</span></span>
+      </div>
+      <p className={styles.reason}><strong className={styles.fact}>{fact.text}</strong> {fact.because}</p>
+    </li>
+  );
+}
+
+/** What speaks for and against one cause, each on its side of a middle line, with the reason in words. */
+export function Balance({ cause }: { cause: CauseFinding }) {
+  const text = useText().findings;
+  const lines = weigh(cause.supports, cause.speaksAgainst);
+  return (
+    <section className={styles.balance} aria-label={text.balance(cause.name)}>
+      {lines.length === 0 ? <p>{text.noFacts}</p> : (
+        <>
+          <div className={styles.ends} aria-hidden="true"><span>{text.againstIt}</span><span>{text.forIt}</span></div>
+          <ul>{lines.map((weighed, i) => <Line key={`${i} ${weighed.fact.text}`} weighed={weighed} />)}</ul>
+        </>
+      )}
+      {cause.sources.length > 0 && <p className={styles.sources}>{text.sourcesOf} <Citations ids={cause.sources} /></p>}
+    </section>
+  );
+}

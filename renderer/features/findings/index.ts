@@ -1,0 +1,1 @@
+export { FindingsStation } from './findings-station.tsx';

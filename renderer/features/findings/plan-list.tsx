@@ -1,0 +1,28 @@
+import type { Findings } from '../../../shared/formats/findings.v1.ts';
+import { useText } from '../../text/index.ts';
+import styles from './plan-list.module.css';
+
+const names = (what: string, cylinder: number): boolean => new RegExp(`\\b${cylinder}\\b`).test(what);
+
+/** What to do, in order, each step with its reason. */
+export function PlanList({ plan }: { plan: Findings['plan'] }) {
+  const text = useText().findings;
+  return (
+    <section className={styles.plan} aria-labelledby="findings-plan">
+      <h2 id="findings-plan">{text.plan}</h2>
+      {plan.length === 0 ? <p>{text.noPlan}</p> : (
+        <ol>
+          {plan.map(({ order, do: what, because, cylinder }) => (
+            <li key={order} className={styles.step}>
+              <span className={styles.order} aria-hidden="true">{order}</span>
+              <div>
+                <p className={styles.do}>{what}{cylinder !== undefined && !names(what, cylinder) && <span className={styles.where}>{text.place(cylinder, 'only')}</span>}</p>
+                <p className={styles.because}>{because}</p>
+              </div>
+            </li>
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,13 @@
+import type { PlugKey } from '../../../core/domain/plugs.ts';
+import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
+import { keyOf } from '../../state/places.ts';
+import { toneOf, type Tone } from '../../ui/judgement.tsx';
+
+const GRAVITY: Record<Tone, number> = { stop: 4, act: 3, watch: 2, open: 1, sound: 0 };
+const gravity = ({ verdict }: PlugFindings): number => GRAVITY[toneOf(verdict)];
+
+/** The plug to look at first: the gravest, then the surest, then the first in the tray. */
+export function worstPlug(plugs: readonly PlugFindings[]): PlugKey | undefined {
+  const [worst] = [...plugs].sort((a, b) => gravity(b) - gravity(a) || b.belief - a.belief);
+  return worst === undefined ? undefined : keyOf(worst);
+}

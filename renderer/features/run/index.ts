@@ -1,0 +1,1 @@
+export { RunStation } from './run-station.tsx';

@@ -1,0 +1,35 @@
+import { Popover } from 'radix-ui';
+import { Fragment } from 'react';
+import { COMMON_PRACTICE, FROM_MEMORY } from '../../core/knowledge/types.ts';
+import { useText } from '../text/index.ts';
+import { GlyphButton } from './button.tsx';
+import styles from './citations.module.css';
+import { CloseGlyph } from './glyphs.tsx';
+import { sourceOf } from './sources.ts';
+
+function Citation({ id }: { id: string }) {
+  const text = useText().findings.sources;
+  const source = sourceOf(id);
+  if (id === COMMON_PRACTICE) return <span className={styles.honest}>{text.commonPractice}</span>;
+  if (id === FROM_MEMORY) return <span className={styles.honest}>{text.fromMemory}</span>;
+  if (source === undefined) return <span className={styles.honest}>{id}</span>;
+  return (
+    <Popover.Root>
+      <Popover.Trigger className={styles.citation} aria-label={text.open(id)}>{id}</Popover.Trigger>
+      <Popover.Portal>
+        <Popover.Content className={styles.sheet} sideOffset={4} collisionPadding={12} aria-label={text.open(id)}>
+          <p className={styles.title}>{source.title}</p>
+          <p className={styles.read}>{text.read(source.read)}</p>
+          <Popover.Close asChild><GlyphButton name={text.close}><CloseGlyph /></GlyphButton></Popover.Close>
+        </Popover.Content>
+      </Popover.Portal>
+    </Popover.Root>
+  );
+}
+
+/** Where a statement comes from: short marks that open the title, or the honest answer that nobody wrote it down. */
+export const Citations = ({ ids }: { ids: readonly string[] }) => (
+  <span className={styles.citations}>
+    {ids.map((id, i) => <Fragment key={id}>{i > 0 && ' '}<Citation id={id} /></Fragment>)}
+  </span>
+);
