@@ -1,6 +1,14 @@
-import { useText } from '../text/index.ts';
+import { CylindersStation } from '../features/checks/index.ts';
+import { FindingsStation } from '../features/findings/index.ts';
+import { RunStation } from '../features/run/index.ts';
+import { PlugsStation } from '../features/tray/index.ts';
 import type { Station } from './route.ts';
 
 export function StationScreen({ station }: { station: Station }) {
-  return <h1>{useText().shell.stations[station]}</h1>;
+  switch (station) {
+    case 'run': return <RunStation />;
+    case 'plugs': return <PlugsStation />;
+    case 'cylinders': return <CylindersStation />;
+    case 'findings': return <FindingsStation />;
+  }
 }

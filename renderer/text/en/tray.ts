@@ -2,9 +2,7 @@ import type { PlugPlace } from '../../../core/domain/plugs.ts';
 import type { Position } from '../../../shared/vocabulary/engine.ts';
 import type { FacetName } from '../../../shared/vocabulary/tip.ts';
 import type { View } from '../../ui/drawn-tip/drawing.ts';
-import type { TipPart } from '../../ui/drawn-tip/parts.ts';
-
-export type Question = FacetName | 'overall';
+import type { Question, TipPart } from '../../ui/drawn-tip/parts.ts';
 
 const parts: Readonly<Record<TipPart, string>> = { rim: 'Rim', nose: 'Nose', electrodes: 'Electrodes', outside: 'Outside' };
 
@@ -106,6 +104,7 @@ const entry = {
   searchHint: 'for example soot',
   noMatch: 'No value has this word.',
   found: (question: string, value: string): string => `${question}: ${value}`,
+  fieldsEntered: (count: number): string => (count === 0 ? '' : count === 1 ? '1 entered' : `${count} entered`),
   partLeft: (entered: number, all: number): string => (entered === 0 ? 'not observed' : `${entered} of ${all}`),
   details: { measured: 'Measured on the plug', fitted: 'The plug that was in the hole', note: 'Note on this plug' },
   picture: 'Drawn from what is entered',
@@ -121,6 +120,7 @@ const said = {
   clearedTip: (place: string): string => `${place}: tip cleared.`,
   leftOut: (place: string): string => `${place} is left out of the reading.`,
   nothingToDoubt: 'Nothing is entered here that could be unsure.',
+  tooLateToUndo: 'Something else was entered since. Take steps back one by one with Ctrl Z.',
   lastPlug: 'A reading needs at least one plug.',
 };
 
@@ -142,21 +142,21 @@ const fitted = {
   forAllDone: 'The fitted plug is entered for all cylinders.',
 };
 
-const keys: readonly { readonly keys: readonly string[]; readonly does: string }[] = [
-  { keys: ['1', '…', '9', '0', '-', '=', 'Q', '…'], does: 'Choose the value with this key, then on to the next question' },
-  { keys: ['Shift 1', '…'], does: 'Choose it, then on to the next plug with the same question' },
-  { keys: ['↑', '↓'], does: 'Previous or next question' },
-  { keys: ['←', '→', '[', ']'], does: 'Previous or next plug' },
-  { keys: ['O'], does: 'Looks normal' },
-  { keys: ['U'], does: 'Unsure of this value, or sure again' },
-  { keys: ['Backspace', 'Delete'], does: 'Not observed' },
-  { keys: ['C', 'Shift C'], does: 'Copy this tip to the plugs that have nothing yet, or to all' },
-  { keys: ['/'], does: 'Find a value by its word' },
-  { keys: ['M', 'N'], does: 'Measurements, note' },
-  { keys: ['Enter'], does: 'From the tray to the questions' },
-  { keys: ['Esc'], does: 'Out of a field, back to the questions' },
+/** `short` stands below the tray, `does` on the sheet of all keys. */
+const keys: readonly { readonly keys: readonly string[]; readonly short: string; readonly does: string }[] = [
+  { keys: ['1', '…', '9', '0', '-', '=', 'Q', 'T'], short: 'value', does: 'Take the value with this key and go on to the next question' },
+  { keys: ['Shift 1', '…'], short: 'value, next plug', does: 'Take the value and go on to the next plug with the same question' },
+  { keys: ['↑', '↓'], short: 'question', does: 'The question before or after; in the tray, the plug above or below' },
+  { keys: ['←', '→', '[', ']'], short: 'plug', does: 'The plug before or after' },
+  { keys: ['O'], short: 'looks normal', does: 'The plug looks normal at a glance' },
+  { keys: ['U'], short: 'unsure', does: 'Unsure of this value, or sure again' },
+  { keys: ['Del'], short: 'not observed', does: 'Take the answer back: not observed' },
+  { keys: ['C', 'Shift C'], short: 'copy to rest, to all', does: 'Copy this tip to the plugs that have nothing yet, or to all' },
+  { keys: ['/'], short: 'find', does: 'Find a value by its word' },
+  { keys: ['M', 'N'], short: 'measure, note', does: 'To the measurements, to the note' },
+  { keys: ['Enter'], short: 'to the questions', does: 'From the tray to the questions' },
 ];
 
 const valueName = (value: string): string => value;
 
-export const tray = { parts, questions, short, where, positionShort, placeName, tip, tray: trayWords, entry, said, measured, fitted, keys, valueName };
+export const tray = { parts, questions, short, where, positionShort, placeName, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName };

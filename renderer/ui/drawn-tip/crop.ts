@@ -1,11 +1,11 @@
-import type { FacetName } from '../../../shared/vocabulary/tip.ts';
 import { WHOLE, type View, type Window } from './drawing.ts';
+import type { Question } from './parts.ts';
 
 const NOSE: Window = [-57, -57, 114, 114];
 const close = (view: View, window: Window): { readonly view: View; readonly window: Window } => ({ view, window });
 
 /** Which part of which view shows a facet best: square windows for small samples. */
-export const CLOSE_UP: Readonly<Record<FacetName | 'overall', { readonly view: View; readonly window: Window }>> = {
+export const CLOSE_UP: Readonly<Record<Question, { readonly view: View; readonly window: Window }>> = {
   overall: close('end', WHOLE.end),
   noseColour: close('end', NOSE),
   noseSurface: close('end', NOSE),

@@ -8,3 +8,6 @@ export const TIP_PARTS = {
   outside: ['threads', 'seat', 'insulator', 'body', 'terminal'],
 } as const satisfies Record<string, readonly FacetName[]>;
 export type TipPart = keyof typeof TIP_PARTS;
+
+/** What is asked of a tip: each facet, and the whole at a glance. */
+export type Question = FacetName | 'overall';

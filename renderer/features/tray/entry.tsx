@@ -1,0 +1,93 @@
+import { useEffect, useRef, useState, type ReactNode, type RefObject } from 'react';
+import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
+import { useText } from '../../text/index.ts';
+import type { Question } from '../../ui/drawn-tip/index.ts';
+import { Button } from '../../ui/button.tsx';
+import { FittedFields, MeasuredFields, NoteField } from './details.tsx';
+import styles from './entry.module.css';
+import { EntryHead } from './entry-head.tsx';
+import { Picture } from './picture.tsx';
+import { QuestionRow, questionId } from './question.tsx';
+import { LATER, partOf, QUICK } from './questions.ts';
+import { Section } from './section.tsx';
+import type { Detail, Entry as EntryState } from './use-entry.ts';
+
+const EMPTY: Tip = {};
+
+type Props = {
+  readonly entry: EntryState;
+  readonly regionRef: RefObject<HTMLElement | null>;
+  readonly searchRef: RefObject<HTMLInputElement | null>;
+  readonly open: ReadonlySet<string>;
+  readonly onToggle: (section: string) => void;
+};
+
+/** Keeps the question at hand in view; the focus follows it when it was in the questions. */
+function useFollow(region: RefObject<HTMLElement | null>, question: Question, plug: string): () => void {
+  const inside = useRef(false);
+  useEffect(() => {
+    const row = document.getElementById(questionId(question));
+    row?.closest('[data-field]')?.scrollIntoView?.({ block: 'nearest' });
+    if (inside.current || region.current?.querySelector('[data-questions]')?.contains(document.activeElement) === true) row?.focus({ preventScroll: true });
+    inside.current = false;
+  }, [region, question, plug]);
+  return () => { inside.current = true; };
+}
+
+/** Everything that can be said of one plug, the quick questions first. */
+export function Entry({ entry, regionRef, searchRef, open, onToggle }: Props) {
+  const { tray } = useText();
+  const { plug, plugKey, place, question } = entry;
+  const tip = plug?.tip ?? EMPTY;
+  const follow = useFollow(regionRef, question, plugKey);
+  const part = partOf(question);
+  const row = (about: Question) => (
+    <QuestionRow key={about} question={about} tip={tip} active={about === question} onAsk={() => entry.ask(about)}
+      onChoose={(value) => { follow(); entry.choose(about, value); }} onUnsure={() => entry.perform({ does: 'unsure' })} onClear={() => entry.perform({ does: 'clear' })} />
+  );
+  return (
+    <section ref={regionRef} className={styles.entry} aria-label={tray.entry.name(tray.placeName(place))}>
+      <EntryHead entry={entry} searchRef={searchRef} onTake={({ question: about, value }) => { follow(); entry.choose(about, value, 'stay'); }} />
+      {plug === undefined ? (
+        <div className={styles.absent}><p>{tray.entry.absent}</p><Button look="main" onClick={() => entry.setRead(true)}>{tray.entry.readAfterAll}</Button></div>
+      ) : (
+        <div className={styles.body}>
+          <div className={styles.questions} data-questions="">
+            {QUICK.map(row)}
+            {LATER.map(([name, facets]) => (
+              <Section key={name} title={tray.parts[name]} summary={tray.entry.partLeft(facets.filter((facet) => tip[facet] !== undefined).length, facets.length)}
+                open={part === name || open.has(name)} onToggle={() => onToggle(name)}>
+                {facets.map(row)}
+              </Section>
+            ))}
+            <DetailSections entry={entry} open={open} onToggle={onToggle} />
+          </div>
+          <Picture tip={tip} seed={plugKey} />
+        </div>
+      )}
+    </section>
+  );
+}
+
+function DetailSections({ entry: { plug, plugKey }, open, onToggle }: Pick<Props, 'entry' | 'open' | 'onToggle'>) {
+  const { entry: words } = useText().tray;
+  const count = (part: object | undefined): string => words.fieldsEntered(Object.keys(part ?? {}).length);
+  const details: readonly (readonly [Detail, string, ReactNode])[] = [
+    ['measured', count(plug?.measured), <MeasuredFields plug={plugKey} />],
+    ['fitted', count(plug?.fitted), <FittedFields plug={plugKey} />],
+    ['note', plug?.note ?? '', <NoteField plug={plugKey} />],
+  ];
+  return details.map(([name, summary, content]) => (
+    <div key={name} data-detail={name}>
+      <Section title={words.details[name]} summary={summary} open={open.has(name)} onToggle={() => onToggle(name)}>{content}</Section>
+    </div>
+  ));
+}
+
+/** Which folds are open. */
+export function useOpenSections(): readonly [ReadonlySet<string>, (section: string, on?: boolean) => void] {
+  const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
+  const toggle = (section: string, on = !open.has(section)): void =>
+    setOpen((before) => new Set([...[...before].filter((name) => name !== section), ...(on ? [section] : [])]));
+  return [open, toggle];
+}

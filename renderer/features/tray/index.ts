@@ -1,0 +1,1 @@
+export { PlugsStation } from './plugs-station.tsx';

@@ -1,0 +1,62 @@
+import { useMemo, useRef, type KeyboardEvent } from 'react';
+import { enginePlan } from '../../../core/domain/engine-plan.ts';
+import { useSheet } from '../../state/hooks.ts';
+import { useText } from '../../text/index.ts';
+import { Said } from '../../ui/said.tsx';
+import { isTyping } from '../../ui/use-keys.ts';
+import { Entry, useOpenSections } from './entry.tsx';
+import { commandOf } from './keys.ts';
+import { KeyHints } from './key-hints.tsx';
+import { stationLayout } from './layout.ts';
+import styles from './plugs-station.module.css';
+import { questionId } from './question.tsx';
+import { valuesOf } from './questions.ts';
+import { Tray } from './tray.tsx';
+import { useEntry, type Detail } from './use-entry.ts';
+import { useRoom } from './use-room.ts';
+
+const SUPPOSED = { width: 1280, height: 660 };
+const FIELDS = 'input, textarea';
+
+/** The plugs: the tray, and beside it what is said of the one taken from it. Single keys work while the focus is in here and not in a text field. */
+export function PlugsStation() {
+  const { engine } = useSheet();
+  const { tray, shell } = useText();
+  const plan = useMemo(() => enginePlan(engine), [engine]);
+  const [station, room] = useRoom<HTMLDivElement>(SUPPOSED);
+  const layout = stationLayout(plan, room);
+  const entry = useEntry();
+  const [open, toggle] = useOpenSections();
+  const region = useRef<HTMLElement>(null);
+  const search = useRef<HTMLInputElement>(null);
+
+  const toQuestions = (): void => document.getElementById(questionId(entry.question))?.focus();
+  const toDetail = (detail: Detail): void => {
+    toggle(detail, true);
+    setTimeout(() => region.current?.querySelector<HTMLElement>(`[data-detail="${detail}"]`)?.querySelector<HTMLElement>(FIELDS)?.focus());
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.defaultPrevented) return;
+    if (event.key === 'Escape') return isTyping(event.target) ? toQuestions() : undefined;
+    if (isTyping(event.target)) return;
+    const command = commandOf(event.nativeEvent, valuesOf(entry.question).length);
+    if (command === undefined) return;
+    event.preventDefault();
+    switch (command.does) {
+      case 'search': return search.current?.focus();
+      case 'measurements': return toDetail('measured');
+      case 'note': return toDetail('note');
+      default: return entry.plug === undefined && command.does !== 'plug' ? undefined : entry.perform(command);
+    }
+  };
+
+  return (
+    <div ref={station} className={styles.station} data-shape={layout.shape} onKeyDown={onKeyDown}>
+      <h1 className={styles.title}><Said>{shell.stations.plugs}</Said></h1>
+      <Tray plan={plan} layout={layout} selected={entry.plugKey} onSelect={entry.select} onEnter={toQuestions} />
+      <Entry entry={entry} regionRef={region} searchRef={search} open={open} onToggle={toggle} />
+      <KeyHints keys={tray.keys} />
+      <Said><span role="status" aria-live="polite">{entry.saying}</span></Said>
+    </div>
+  );
+}

@@ -1,0 +1,62 @@
+import { useId, useMemo } from 'react';
+import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
+import { useText } from '../../text/index.ts';
+import { Button } from '../../ui/button.tsx';
+import { TipSample, type Question, type Sample } from '../../ui/drawn-tip/index.ts';
+import { Choices } from './choices.tsx';
+import styles from './question.module.css';
+
+type Props = {
+  readonly question: Question;
+  readonly tip: Tip;
+  readonly active: boolean;
+  readonly onAsk: () => void;
+  readonly onChoose: (value: string) => void;
+  readonly onUnsure: () => void;
+  readonly onClear: () => void;
+};
+
+export const questionId = (question: Question): string => `ask-${question}`;
+
+/** What a sample of this question stands on. */
+function groundOf(question: Question, { noseColour, deposit, coverage }: Tip): Tip {
+  switch (question) {
+    case 'noseSurface': case 'deposit': case 'specks': case 'noseDamage': case 'sootRing':
+      return { ...(noseColour && { noseColour }), ...(question === 'deposit' && coverage && coverage !== 'none' && { coverage }) };
+    case 'coverage': return { ...(noseColour && { noseColour }), ...(deposit && deposit !== 'none' && { deposit }) };
+    default: return {};
+  }
+}
+
+/** One question of a tip: a line with its answer, and its values while it is asked. */
+export function QuestionRow({ question, tip, active, onAsk, onChoose, onUnsure, onClear }: Props) {
+  const { tray } = useText();
+  const hint = useId();
+  const value = tip[question];
+  const unsure = question !== 'overall' && (tip.unsure?.includes(question) ?? false);
+  const ground = useMemo(() => groundOf(question, tip), [question, tip]);
+  return (
+    <div className={styles.question} data-active={active ? '' : undefined} data-field={question}>
+      <button type="button" id={questionId(question)} className={styles.ask} aria-expanded={active} onClick={onAsk}>
+        <span className={styles.name}>{tray.questions[question]}</span>
+        <span className={value === undefined ? styles.open : styles.answer}>
+          {value === undefined ? tray.entry.notObserved : tray.valueName(value)}
+          {unsure && <em className={styles.unsure}>{tray.entry.unsure}</em>}
+        </span>
+        <span className={styles.sample} aria-hidden="true">
+          {value !== undefined && <TipSample sample={{ facet: question, value } as Sample} on={ground} size={30} />}
+        </span>
+      </button>
+      {active && (
+        <div className={styles.asked}>
+          <p id={hint} className={styles.where}>{tray.where[question]}</p>
+          <Choices question={question} value={value} ground={ground} labelledBy={questionId(question)} describedBy={hint} onChoose={onChoose} />
+          <div className={styles.after}>
+            {question !== 'overall' && <Button look="quiet" aria-pressed={unsure} disabled={value === undefined} onClick={onUnsure}>{tray.entry.markUnsure}<kbd aria-hidden="true">U</kbd></Button>}
+            <Button look="quiet" disabled={value === undefined} onClick={onClear}>{tray.entry.clear}<kbd aria-hidden="true">Del</kbd></Button>
+          </div>
+        </div>
+      )}
+    </div>
+  );
+}

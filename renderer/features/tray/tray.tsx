@@ -1,0 +1,93 @@
+import { useEffect, useRef, type KeyboardEvent } from 'react';
+import type { EnginePlan, PlanPlace } from '../../../core/domain/engine-plan.ts';
+import { plugKey, type PlugKey } from '../../../core/domain/plugs.ts';
+import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
+import type { Verdict } from '../../../shared/vocabulary/verdicts.ts';
+import { useFindings, useSheet } from '../../state/hooks.ts';
+import { keyOf } from '../../state/places.ts';
+import { useText } from '../../text/index.ts';
+import { ToneShape, toneOf } from '../../ui/judgement.tsx';
+import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
+import { hasCaptions, type StationLayout } from './layout.ts';
+import { nearest, type Direction } from './nearest.ts';
+import { Place } from './place.tsx';
+import { isTipRead } from './questions.ts';
+import styles from './tray.module.css';
+
+type Props = {
+  readonly plan: EnginePlan;
+  readonly layout: StationLayout;
+  readonly selected: PlugKey;
+  readonly onSelect: (key: PlugKey) => void;
+  readonly onEnter: () => void;
+};
+
+const DIRECTIONS: Readonly<Record<string, Direction>> = { ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: 'up', ArrowDown: 'down' };
+const keyAt = ({ cylinder, position }: PlanPlace): PlugKey => plugKey(cylinder, position);
+
+/** The plugs as they lie in the engine. */
+export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnter }: Props) {
+  const { tray } = useText();
+  const list = useRef<HTMLDivElement>(null);
+  const captioned = hasCaptions(plan, scale);
+  const here = plan.places.find((place) => keyAt(place) === selected);
+
+  useEffect(() => {
+    if (list.current?.contains(document.activeElement) === true) list.current.querySelector<HTMLElement>('[aria-selected="true"]')?.focus({ preventScroll: true });
+  }, [selected]);
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const direction = DIRECTIONS[event.key];
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
+    const next = direction !== undefined && here !== undefined ? nearest(here, plan.places, direction) : undefined;
+    if (next !== undefined) onSelect(keyAt(next));
+    else if (event.key === 'Enter' || event.key === ' ') onEnter();
+    else return;
+    event.preventDefault();
+  };
+
+  return (
+    <section className={styles.tray} data-shape={shape}>
+      <div className={styles.middle}>
+        <div className={styles.plan} style={{ width: plan.width * scale, height: plan.height * scale }}>
+          <div className={styles.outline} aria-hidden="true"><PlanDrawing plan={{ ...plan, places: [] }} label="" /></div>
+          <div ref={list} role="listbox" aria-label={tray.tray.name} className={styles.places} onKeyDown={onKeyDown}>
+            {plan.places.map((place) => {
+              const key = keyAt(place);
+              return <Place key={key} at={place} plugKey={key} scale={scale} selected={key === selected} captioned={captioned} onSelect={onSelect} />;
+            })}
+          </div>
+        </div>
+      </div>
+      <footer className={styles.foot}>
+        <PlanCaption plan={plan} />
+        {!captioned && <Groups />}
+      </footer>
+    </section>
+  );
+}
+
+/** What stands out first: the verdict that fewest plugs have. */
+function byVerdict(plugs: readonly PlugFindings[]): readonly (readonly [Verdict, readonly PlugFindings[]])[] {
+  const verdicts = [...new Set(plugs.map((plug) => plug.verdict))];
+  return verdicts.map((verdict) => [verdict, plugs.filter((plug) => plug.verdict === verdict)] as const).sort((a, b) => a[1].length - b[1].length);
+}
+
+/** Verdicts in words with their cylinders, where the places are too small for words. */
+function Groups() {
+  const { tray } = useText();
+  const findings = useFindings();
+  const read = new Set(useSheet().plugs.filter((plug) => isTipRead(plug.tip)).map(keyOf));
+  const groups = byVerdict((findings?.plugs ?? []).filter((plug) => read.has(keyOf(plug))));
+  if (groups.length === 0) return null;
+  const nameOf = ({ cylinder, position }: { cylinder: number; position: keyof typeof tray.positionShort }): string => `${cylinder}${tray.positionShort[position]}`;
+  return (
+    <ul className={styles.groups} aria-label={tray.tray.groups}>
+      {groups.map(([verdict, plugs]) => (
+        <li key={verdict} className={styles.group}>
+          <ToneShape tone={toneOf(verdict)} /><b>{verdict}</b> {plugs.length > 6 ? tray.tray.verdictsOf(plugs.length) : plugs.map(nameOf).join(', ')}
+        </li>
+      ))}
+    </ul>
+  );
+}
