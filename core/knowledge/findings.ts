@@ -53,7 +53,7 @@ export const HEALTHY_PLUG: { readonly [F in PlugFindingName]: Rest<(typeof PLUG_
   specks: { none: 95, 'dark pepper': 2, 'grey metallic': 0.3, 'shiny beads': 0.5 },
   bridge: { none: 99.5, 'gap bridged': 0.2, 'core bridged': 0.1 },
   centreElectrode: { sharp: 55, 'lightly worn': 38, rounded: 3, eroded: 1, pitted: 1, blued: 0.5, blistered: 0.1, melted: 0.05, missing: 0.03 },
-  groundElectrode: { 'as new': 50, 'lightly worn': 42, pitted: 1.5, 'worn thin': 1, 'hollowed underneath': 0.5, blued: 0.8, melted: 0.05, bent: 0.4, 'broken off': 0.05 },
+  groundElectrode: { 'as new': 50, 'lightly worn': 42, pitted: 1.5, 'worn thin': 1, 'hollowed underneath': 0.5, blued: 0.8, melted: 0.05, bent: 0.15, 'broken off': 0.05 },
   heatLine: { 'near the end': 12, 'at the bend': 55, 'near the weld': 6, 'none visible': 27 },
   shellRim: { 'bare metal': 12, 'light grey': 40, 'even soot': 38, 'heavy soot': 3, 'wet oil': 0.6, blued: 0.6, ash: 1.5 },
   sootRing: { none: 50, thin: 46, wide: 4 },

@@ -8,7 +8,7 @@ export const coolantCauses: readonly Cause[] = [
     synonyms: ['blown head gasket', 'head gasket failure', 'coolant leak into the cylinder', 'leaking head gasket'],
     scope: 'cylinder',
     kind: 'coolant',
-    prior: 'rare',
+    prior: 'occasional',
     needs: { cooling: 'liquid' },
     makes: [
       { condition: 'coolant-washed', strength: 'often', because: 'Steam scours the leaking cylinder bare.', source: FROM_MEMORY },

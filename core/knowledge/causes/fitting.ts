@@ -18,7 +18,7 @@ export const fittingCauses: readonly Cause[] = [
     prior: 'occasional',
     makes: [
       { condition: 'not-sealing', strength: 'almost always', because: 'A loose plug leaks.', source: ['S16', 'W6', 'W15'] },
-      { condition: 'runs-hot', strength: 'often', because: 'It has lost its heat path.', source: ['S16', 'W6', 'W15'] },
+      { condition: 'runs-hot', strength: 'usually', because: 'It has lost its heat path.', source: ['S16', 'W6', 'W15'] },
       { condition: 'blistered', strength: 'often', because: 'It can overheat badly.', source: ['S16', 'W14'] },
       { condition: 'knock-early', strength: 'rarely', because: 'Its hot nose brings knock near.', source: 'S68' },
       { condition: 'melted', strength: 'rarely', because: 'Its nose can pass the limit of pre-ignition.', source: 'S66' },
@@ -269,6 +269,7 @@ export const fittingCauses: readonly Cause[] = [
     makes: [
       { condition: 'body-cracked', strength: 'usually', because: 'A blow or a tilted socket cracks the insulator.', source: ['W1', 'W17', 'W18'] },
       { condition: 'nose-cracked', strength: 'often', because: 'A blow cracks the nose.', source: 'W1' },
+      { condition: 'struck', strength: 'sometimes', because: 'A fall bends the strap.', source: 'W1' },
       { condition: 'gap-set-narrow', strength: 'sometimes', because: 'A fall closes the gap.', source: 'W1' },
     ],
     shows: [],

@@ -16,6 +16,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     scope: 'engine',
     kind: 'fuel',
     prior: 'occasional',
+    needs: { fuel: ['leaded petrol', 'avgas', 'petrol', 'E10', 'two-stroke premix'] },
     makes: [
       { condition: 'lead-film', strength: 'usually', because: 'Cool, rich running does not vaporise and scavenge the lead.', source: ['S07', 'S17'] },
       { condition: 'lead-beads', strength: 'often', because: 'In the cavity the salts collect as beads.', source: ['S53', 'S07'] },
@@ -29,7 +30,6 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     moved: [
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { fuel: ['petrol', 'E10', 'two-stroke premix'] }, how: 'much less likely', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
-      { by: { fuel: ['E85', 'ethanol', 'methanol', 'LPG', 'natural gas'] }, how: 'ruled out', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
       { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: ['S07', 'S50'] },
       { by: { duty: ['idle', 'light load'] }, how: 'likelier', because: 'Low power does not scavenge.', source: 'S07' },
       { by: { tag: 'long idling' }, how: 'likelier', because: 'Idling does not scavenge.', source: 'S07' },
@@ -46,6 +46,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     scope: 'cylinder',
     kind: 'temperature',
     prior: 'rare',
+    needs: { fuel: ['leaded petrol', 'avgas', 'petrol', 'E10', 'two-stroke premix'] },
     makes: [
       { condition: 'lead-film', strength: 'often', because: 'Cool cylinders, often the front ones, scavenge badly.', source: 'S65' },
       { condition: 'lead-beads', strength: 'often', because: 'The salts collect where it is coolest.', source: 'S65' },
@@ -55,7 +56,6 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     moved: [
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { fuel: ['petrol', 'E10', 'two-stroke premix'] }, how: 'much less likely', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
-      { by: { fuel: ['E85', 'ethanol', 'methanol', 'LPG', 'natural gas'] }, how: 'ruled out', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
       { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: 'S07' },
     ],
     cure: 'Look at baffles; swap positions so that no plug stays there.',
@@ -68,7 +68,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     scope: 'plug',
     kind: 'fuel',
     prior: 'very rare',
-    needs: { plugsPerCylinder: 2 },
+    needs: { plugsPerCylinder: 2, fuel: ['leaded petrol', 'avgas'] },
     makes: [
       { condition: 'lead-beads', strength: 'often', because: 'Beads collect in the lower plug.', source: 'S50' },
       { condition: 'lead-film', strength: 'sometimes', because: 'Lead settles below.', source: 'S50' },
@@ -79,12 +79,6 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { by: { position: ['lower'] }, how: 'much likelier', because: 'It is the lower plug.', source: 'S50' },
       { by: { position: ['upper'] }, how: 'ruled out', because: 'It is the upper plug.', source: 'S50' },
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
-      {
-        by: { fuel: ['petrol', 'E10', 'E85', 'ethanol', 'methanol', 'LPG', 'natural gas'] },
-        how: 'ruled out',
-        because: 'The fuel has no lead in it.',
-        source: COMMON_PRACTICE,
-      },
       { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: 'S07' },
     ],
     cure: 'Clean at 100 h and swap upper with lower plugs.',
@@ -175,6 +169,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     scope: 'engine',
     kind: 'fuel',
     prior: 'very rare',
+    needs: { notUse: ['aircraft'] },
     makes: [{ condition: 'silicon-crust', strength: 'usually', because: 'Silicon burns to a hard white crust on every plug.', source: 'W12' }],
     shows: [],
     gives: [{ symptom: 'misfire', strength: 'sometimes', because: 'The crust stops the spark.', source: 'W12' }],
@@ -280,6 +275,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     scope: 'plug',
     kind: 'fuel',
     prior: 'rare',
+    needs: { fuel: ['leaded petrol', 'avgas'] },
     makes: [
       { condition: 'gap-bridged', strength: 'usually', because: 'A bead or flake shorts the gap.', source: 'S05' },
       { condition: 'core-bridged', strength: 'rarely', because: 'A bead may wedge round the nose.', source: 'S05' },
@@ -294,12 +290,6 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
         by: { use: ['road', 'competition', 'marine', 'small', 'farm', 'industrial', 'stationary'] },
         how: 'less likely',
         because: 'Road fuel is unleaded today.',
-        source: COMMON_PRACTICE,
-      },
-      {
-        by: { fuel: ['petrol', 'E10', 'E85', 'ethanol', 'methanol', 'LPG', 'natural gas', 'two-stroke premix'] },
-        how: 'ruled out',
-        because: 'The fuel has no lead in it.',
         source: COMMON_PRACTICE,
       },
     ],

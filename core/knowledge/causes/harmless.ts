@@ -11,17 +11,18 @@ export const harmlessCauses: readonly Cause[] = [
     kind: 'harmless',
     prior: 'occasional',
     makes: [
-      { condition: 'clean-burnt', strength: 'usually', because: 'Unleaded petrol, alcohol and gas hardly colour a nose.', source: ['S60', COMMON_PRACTICE] },
+      {
+        condition: 'clean-burnt',
+        strength: 'almost always',
+        because: 'Unleaded petrol, alcohol and gas hardly colour a nose.',
+        source: ['S60', COMMON_PRACTICE],
+      },
     ],
     shows: [],
     gives: [],
     moved: [
-      {
-        by: { fuel: ['petrol', 'E10', 'E85', 'ethanol', 'methanol', 'natural gas'] },
-        how: 'much likelier',
-        because: 'The fuel is a clean one.',
-        source: COMMON_PRACTICE,
-      },
+      { by: { fuel: ['E85', 'ethanol', 'methanol'] }, how: 'found', because: 'Alcohol leaves no colour at all.', source: 'S60' },
+      { by: { fuel: ['petrol', 'E10', 'natural gas'] }, how: 'much likelier', because: 'The fuel is a clean one.', source: COMMON_PRACTICE },
       { by: { fuel: ['LPG'] }, how: 'likelier', because: 'Gas burns clean.', source: COMMON_PRACTICE },
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much less likely', because: 'Leaded fuel colours the nose.', source: COMMON_PRACTICE },
       { by: { fuel: ['two-stroke premix'] }, how: 'much less likely', because: 'Oil in the fuel colours the nose.', source: 'S63' },

@@ -8,17 +8,18 @@ export const heatValueCauses: readonly Cause[] = [
     synonyms: ['heat range too cold', 'plug too cold', 'wrong heat range, too cold', 'plugs too cold for the service', 'cold plug'],
     scope: 'engine',
     kind: 'heat value',
+    heatStep: 'hotter',
     prior: 'occasional',
     makes: [
       {
         condition: 'runs-cold',
-        strength: 'usually',
+        strength: 'almost always',
         because: 'A plug that sheds heat too well stays below its self-cleaning temperature.',
         source: ['S10', 'S11'],
       },
       {
         condition: 'dry-soot',
-        strength: 'often',
+        strength: 'usually',
         because: 'What is not burnt off builds up as soot.',
         source: ['S10', 'S16', 'S17'],
         against: { source: 'W15', says: 'a cause table blames too high a heat range, meaning the figure of its scale' },
@@ -48,10 +49,11 @@ export const heatValueCauses: readonly Cause[] = [
     synonyms: ['heat range too hot', 'plug too hot', 'wrong heat range, too hot', 'plugs too hot', 'wrong plugs fitted, too hot', 'hot plug'],
     scope: 'engine',
     kind: 'heat value',
+    heatStep: 'colder',
     prior: 'occasional',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'A plug that cannot shed its heat runs white and blue.', source: ['S10', 'S11', 'S16'] },
-      { condition: 'blistered', strength: 'often', because: 'Under load it blisters.', source: ['S16', 'S17'] },
+      { condition: 'blistered', strength: 'sometimes', because: 'Under load it blisters.', source: ['S16', 'S17'] },
       { condition: 'melted', strength: 'rarely', because: 'It ends in pre-ignition.', source: ['S10', 'S66'] },
       { condition: 'knock-early', strength: 'rarely', because: 'Its hot nose brings knock near.', source: 'S68' },
     ],
@@ -107,7 +109,7 @@ export const heatValueCauses: readonly Cause[] = [
     prior: 'rare',
     makes: [
       { condition: 'runs-cold', strength: 'usually', because: 'One colder plug shows dark among its neighbours.', source: 'S16' },
-      { condition: 'dry-soot', strength: 'often', because: 'What is not burnt off builds up as soot.', source: 'S16' },
+      { condition: 'dry-soot', strength: 'usually', because: 'What is not burnt off builds up as soot.', source: 'S16' },
     ],
     shows: [],
     gives: [],

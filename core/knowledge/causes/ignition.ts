@@ -78,7 +78,7 @@ export const ignitionCauses: readonly Cause[] = [
     scope: 'coil',
     kind: 'ignition',
     part: 'coil',
-    prior: 'rare',
+    prior: 'occasional',
     makes: [
       { condition: 'unfired', strength: 'often', because: 'Without spark nothing colours the plug.', source: FROM_MEMORY },
       { condition: 'fuel-wet', strength: 'often', because: 'Fuel goes in and does not burn.', source: FROM_MEMORY },
@@ -107,7 +107,7 @@ export const ignitionCauses: readonly Cause[] = [
     prior: 'occasional',
     needs: { plugsPerCylinder: 2 },
     makes: [
-      { condition: 'dry-soot', strength: 'often', because: 'All plugs of one magneto soot together.', source: FROM_MEMORY },
+      { condition: 'dry-soot', strength: 'usually', because: 'All plugs of one magneto soot together.', source: FROM_MEMORY },
       { condition: 'unfired', strength: 'often', because: 'All plugs of one magneto stay dead together.', source: FROM_MEMORY },
       { condition: 'fuel-wet', strength: 'sometimes', because: 'Unfired plugs get wet.', source: COMMON_PRACTICE },
       { condition: 'oil-wet', strength: 'rarely', because: 'Plugs that do not fire cannot burn off their oil.', source: COMMON_PRACTICE },
@@ -130,7 +130,7 @@ export const ignitionCauses: readonly Cause[] = [
     kind: 'ignition',
     prior: 'rare',
     makes: [
-      { condition: 'fuel-wet', strength: 'usually', because: 'Fuel goes in and nothing lights it.', source: 'W13' },
+      { condition: 'fuel-wet', strength: 'almost always', because: 'Fuel goes in and nothing lights it.', source: 'W13' },
       { condition: 'unfired', strength: 'sometimes', because: 'Nothing has burnt.', source: COMMON_PRACTICE },
     ],
     shows: [{ finding: 'spark', is: 'none', strength: 'almost always', because: 'There is no spark on any cylinder.', source: COMMON_PRACTICE }],
@@ -421,7 +421,7 @@ export const ignitionCauses: readonly Cause[] = [
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'Advance raises chamber and tip temperature.', source: ['S16', 'S17', 'W6', 'S28'] },
       { condition: 'blistered', strength: 'sometimes', because: 'Far too early it burns plugs.', source: 'S16' },
-      { condition: 'knock-early', strength: 'often', because: 'Over-advance is a cause of detonation.', source: ['S68', 'S59'] },
+      { condition: 'knock-early', strength: 'usually', because: 'Over-advance is a cause of detonation.', source: ['S68', 'S59'] },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
       { condition: 'melted', strength: 'rarely', because: 'Early firing may end in pre-ignition.', source: 'S66' },
     ],

@@ -18,7 +18,7 @@ export const oilCauses: readonly Cause[] = [
     ],
     scope: 'cylinder',
     kind: 'oil',
-    prior: 'occasional',
+    prior: 'common',
     needs: { cycle: 'four-stroke' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil comes up past the rings.', source: ['S16', 'S17'] },
@@ -55,7 +55,7 @@ export const oilCauses: readonly Cause[] = [
     prior: 'occasional',
     needs: { cycle: 'four-stroke' },
     makes: [
-      { condition: 'oil-wet', strength: 'often', because: 'Oil runs down the stem.', source: ['S16', 'S17'] },
+      { condition: 'oil-wet', strength: 'usually', because: 'Oil runs down the stem.', source: ['S16', 'S17'] },
       { condition: 'oil-ash', strength: 'often', because: 'Oil from the inlet side burns to a crust facing the valve.', source: ['W6', 'W12'] },
       { condition: 'hard-carbon', strength: 'sometimes', because: 'Oil with soot forms a solid.', source: 'S01' },
       { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: 'S17' },
@@ -82,8 +82,8 @@ export const oilCauses: readonly Cause[] = [
     needs: { cycle: 'four-stroke' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil runs down the stems.', source: ['S16', 'S17'] },
-      { condition: 'oil-ash', strength: 'often', because: 'Oil from the inlet side burns to a crust.', source: 'W6' },
-      { condition: 'hard-carbon', strength: 'sometimes', because: 'Oil with soot forms a solid.', source: 'S01' },
+      { condition: 'oil-ash', strength: 'sometimes', because: 'Oil from the inlet side burns to a crust.', source: 'W6' },
+      { condition: 'hard-carbon', strength: 'rarely', because: 'Oil with soot forms a solid.', source: 'S01' },
     ],
     shows: [],
     gives: [
@@ -104,8 +104,8 @@ export const oilCauses: readonly Cause[] = [
     needs: { cycle: 'four-stroke' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil passes everywhere.', source: ['S17', 'S16'] },
-      { condition: 'oil-ash', strength: 'sometimes', because: 'Burnt oil leaves ash.', source: 'W12' },
-      { condition: 'hard-carbon', strength: 'sometimes', because: 'At low speed oil and soot form a solid.', source: 'S01' },
+      { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
+      { condition: 'hard-carbon', strength: 'rarely', because: 'At low speed oil and soot form a solid.', source: 'S01' },
     ],
     shows: [
       { finding: 'compression', is: 'low', strength: 'sometimes', because: 'Worn rings lose compression.', source: 'S15' },
@@ -133,7 +133,7 @@ export const oilCauses: readonly Cause[] = [
     needs: { cycle: 'four-stroke' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Crankcase pressure drives oil past rings and into the inlet.', source: ['S17', 'S16'] },
-      { condition: 'oil-ash', strength: 'sometimes', because: 'Burnt oil leaves ash.', source: 'W12' },
+      { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
     ],
     shows: [],
     gives: [
@@ -274,18 +274,18 @@ export const oilCauses: readonly Cause[] = [
     synonyms: ['impeller seal leaking', 'supercharger seal', 'turbocharger oil seal'],
     scope: 'engine',
     kind: 'oil',
-    prior: 'rare',
+    prior: 'very rare',
     needs: { aspiration: 'boosted' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil from the blower goes to every cylinder.', source: 'S01' },
-      { condition: 'oil-ash', strength: 'sometimes', because: 'Burnt oil leaves ash.', source: 'W12' },
+      { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
     ],
     shows: [],
     gives: [
       { symptom: 'blue smoke', strength: 'usually', because: 'Burnt oil smokes blue.', source: 'S01' },
       { symptom: 'oil use', strength: 'usually', because: 'The oil goes somewhere.', source: 'S01' },
     ],
-    moved: [],
+    moved: [{ by: { aspiration: 'boosted' }, how: 'likelier', because: 'There is a blower.', source: COMMON_PRACTICE }],
     cure: 'Look for oil in the inlet tract; overhaul the blower.',
     checks: ['oil-use-and-breather', 'inlet-leak-search'],
   },
@@ -318,7 +318,7 @@ export const oilCauses: readonly Cause[] = [
     kind: 'oil',
     prior: 'very rare',
     needs: { cycle: 'four-stroke' },
-    makes: [{ condition: 'oil-wet', strength: 'usually', because: 'Oil from a pressure way enters the cylinder.', source: FROM_MEMORY }],
+    makes: [{ condition: 'oil-wet', strength: 'often', because: 'Oil from a pressure way enters the cylinder.', source: FROM_MEMORY }],
     shows: [
       { finding: 'leakDown', is: 'worn', strength: 'sometimes', because: 'Air leaks into the oil way.', source: COMMON_PRACTICE },
       { finding: 'leakDown', is: 'fault', strength: 'sometimes', because: 'Air leaks into the oil way.', source: COMMON_PRACTICE },

@@ -115,7 +115,7 @@ export const temperatureCauses: readonly Cause[] = [
     prior: 'occasional',
     makes: [
       { condition: 'knock-early', strength: 'usually', because: 'Fuel that knocks marks the plugs.', source: ['S68', 'W10'] },
-      { condition: 'knock-broken', strength: 'often', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
+      { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
       { condition: 'runs-hot', strength: 'sometimes', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
       { condition: 'melted', strength: 'rarely', because: 'Knock heats a spot until it lights the charge.', source: 'S66' },
     ],
@@ -138,7 +138,7 @@ export const temperatureCauses: readonly Cause[] = [
     synonyms: ['lugging', 'high manifold pressure at low speed', 'overloaded in high gear', 'labouring'],
     scope: 'engine',
     kind: 'detonation',
-    prior: 'rare',
+    prior: 'very rare',
     makes: [
       { condition: 'knock-early', strength: 'usually', because: 'Low speed with high manifold pressure is a cause of detonation.', source: 'S68' },
       { condition: 'knock-broken', strength: 'rarely', because: 'Long lugging breaks noses.', source: 'S68' },
@@ -164,7 +164,7 @@ export const temperatureCauses: readonly Cause[] = [
       { condition: 'runs-hot', strength: 'often', because: 'Boost acts as load on the tip.', source: ['S30', 'S68'] },
       { condition: 'blistered', strength: 'sometimes', because: 'At load the plugs blister.', source: 'S16' },
       { condition: 'knock-early', strength: 'usually', because: 'Over-boost is a cause of detonation.', source: 'S68' },
-      { condition: 'knock-broken', strength: 'often', because: 'Knock at boost breaks noses.', source: 'S68' },
+      { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at boost breaks noses.', source: 'S68' },
       { condition: 'melted', strength: 'sometimes', because: 'It ends in pre-ignition.', source: 'S66' },
     ],
     shows: [],

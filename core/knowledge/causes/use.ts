@@ -19,7 +19,6 @@ export const useCauses: readonly Cause[] = [
     moved: [
       { by: { duty: ['idle'] }, how: 'much likelier', because: 'It idled.', source: 'S14' },
       { by: { tag: 'long idling' }, how: 'much likelier', because: 'It idled long.', source: 'S14' },
-      { by: { stop: ['idled before stop'] }, how: 'likelier', because: 'It idled before the stop.', source: COMMON_PRACTICE },
       { by: { stop: ['clean cut'] }, how: 'less likely', because: 'It was stopped from load.', source: COMMON_PRACTICE },
       { by: { duty: ['full load', 'steady cruise'] }, how: 'much less likely', because: 'It ran under load.', source: 'S01' },
     ],
@@ -94,7 +93,7 @@ export const useCauses: readonly Cause[] = [
     kind: 'use',
     prior: 'occasional',
     makes: [
-      { condition: 'fuel-wet', strength: 'usually', because: 'Starting fuel wets the whole set.', source: ['W13', 'S01'] },
+      { condition: 'fuel-wet', strength: 'almost always', because: 'Starting fuel wets the whole set.', source: ['W13', 'S01'] },
       { condition: 'dry-soot', strength: 'rarely', because: 'Failed starts leave soot.', source: 'S01' },
     ],
     shows: [],

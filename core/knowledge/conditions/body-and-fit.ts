@@ -208,7 +208,7 @@ export const bodyAndFitConditions: readonly Condition[] = [
     id: 'struck',
     name: 'Struck or broken',
     verdict: 'mechanical damage',
-    leak: 0.0005,
+    leak: 0.001,
     meaning: 'Piston, valve or a loose piece has hit the firing end.',
     cure: 'Find what hit it and account for every missing piece before the engine turns again.',
     heatRule: 'leave',

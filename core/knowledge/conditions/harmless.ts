@@ -89,10 +89,10 @@ export const harmlessConditions: readonly Condition[] = [
     cure: 'Nothing. Read again after a clean cut from the load that is to be judged.',
     heatRule: 'leave',
     shows: [
-      { finding: 'noseColour', is: 'dark grey', strength: 'sometimes', because: 'A breath of soot greys the nose.', source: ['S60', COMMON_PRACTICE] },
+      { finding: 'noseColour', is: 'dark grey', strength: 'often', because: 'A breath of soot greys the nose.', source: ['S60', COMMON_PRACTICE] },
       { finding: 'noseColour', is: 'dark brown', strength: 'sometimes', because: 'A breath of soot darkens the nose.', source: COMMON_PRACTICE },
       { finding: 'noseColour', is: 'black', strength: 'sometimes', because: 'Longer idling blackens it.', source: 'S60' },
-      { finding: 'noseSurface', is: 'matt soot', strength: 'often', because: 'The soot is soft and thin.', source: 'S60' },
+      { finding: 'noseSurface', is: 'matt soot', strength: 'usually', because: 'The soot is soft and thin.', source: 'S60' },
       { finding: 'deposit', is: 'light dusting', strength: 'often', because: 'A breath wipes it off.', source: 'S60' },
       { finding: 'deposit', is: 'dry soot', strength: 'sometimes', because: 'Longer idling leaves plain soot.', source: 'S01' },
       { finding: 'coverage', is: 'light', strength: 'often', because: 'It is only a breath.', source: COMMON_PRACTICE },

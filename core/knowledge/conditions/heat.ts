@@ -106,7 +106,7 @@ export const heatConditions: readonly Condition[] = [
       {
         finding: 'centreElectrode',
         is: 'rounded',
-        strength: 'often',
+        strength: 'sometimes',
         because: 'Sharp as-cut edges soften when the advance is close to its limit.',
         source: 'S59',
       },
