@@ -14,7 +14,7 @@ export function useFieldFocus(place: (field: string) => string = String): string
   useEffect(() => {
     if (name === undefined) return;
     const timer = setTimeout(() => {
-      const element = document.querySelector<HTMLElement>(`[data-field="${CSS.escape(name)}"]`);
+      const element = [...document.querySelectorAll<HTMLElement>('[data-field]')].find(({ dataset }) => dataset.field === name);
       element?.scrollIntoView({ block: 'center' });
       element?.querySelector<HTMLElement>(CAN_TYPE)?.focus({ preventScroll: true });
     });

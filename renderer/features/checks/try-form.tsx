@@ -40,7 +40,8 @@ export function TryForm({ start, parts }: Props) {
       <SelectField label={text.tried.inCylinder} options={cylinderWords(cylinders)} value={cylinder} onChange={setCylinder} none={text.tried.choose} />
       <Choice label={text.tried.part} options={parts} value={part} onChange={setPart} nameOf={(word) => text.parts[word]} />
       {!alone && (
-        <Choice label={text.tried.how} options={HOWS} value={how} always nameOf={(word) => text.tried.hows[word]} onChange={(word) => word !== undefined && setHow(word)} />
+        <Choice label={text.tried.how} options={HOWS} value={how} always nameOf={(word) => text.tried.hows[word]}
+          onChange={(word) => word !== undefined && setHow(word)} />
       )}
       {how === 'swap' && <SelectField label={text.tried.with} options={cylinderWords(cylinders, cylinder)} value={to} onChange={setTo} none={text.tried.choose} />}
       <div className={styles.result} role="group" aria-label={text.tried.result}>
