@@ -53,10 +53,10 @@ type Parts = { readonly door: Door; readonly page: string; readonly access: Acce
 
 async function answer(parts: Parts, request: IncomingMessage, response: ServerResponse): Promise<void> {
   const { access, page } = parts;
-  const base = 'http://127.0.0.1';
+  const address = `http://127.0.0.1${request.url ?? ''}`;
   if (!access.isOurHost(request.headers)) return refuse(response, 421, 'This address is not the one Corenose serves.');
-  if (!URL.canParse(request.url ?? '', base)) return refuse(response, 400, 'Not an address.');
-  const { pathname, searchParams } = new URL(request.url ?? '', base);
+  if (request.url?.startsWith('/') !== true || !URL.canParse(address)) return refuse(response, 400, 'Not an address.');
+  const { pathname, searchParams } = new URL(address);
   if (pathname === '/open' && request.method === 'GET') return open(access, searchParams.get('key') ?? '', response);
   if (!access.admits(request.headers, request.method)) return refuse(response, 403, 'Open Corenose by the address that "npm start" printed.');
   if (request.method === 'POST' && pathname.startsWith('/call/')) return call(parts, pathname.slice('/call/'.length), request, response);

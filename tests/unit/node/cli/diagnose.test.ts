@@ -1,0 +1,81 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { FILE_LIMIT_BYTES } from '../../../../electron/cli/input.ts';
+import { findings } from '../../../../shared/formats/findings.v1.ts';
+import { temporaryFolder } from '../../../fixtures/temporary-folder.ts';
+
+const root = fileURLToPath(new URL('../../../..', import.meta.url));
+const scripts = (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> }).scripts;
+
+const single = { format: 'corenose.reading-sheet', version: 1, engine: { use: 'small', cylinders: 1 }, plugs: [{ cylinder: 1, tip: { deposit: 'dry soot' } }] };
+
+/** Runs the command of package.json as npm would. */
+function diagnose(args: readonly string[], input = ''): { status: number | null; stdout: string; stderr: string } {
+  const [, ...command] = (scripts['diagnose'] ?? '').split(' ');
+  const { status, stdout, stderr } = spawnSync(process.execPath, [...command, ...args], { cwd: root, input, encoding: 'utf8' });
+  return { status, stdout, stderr };
+}
+
+function fileWith(content: string | Uint8Array): string {
+  const file = join(temporaryFolder(), 'sheet.json');
+  writeFileSync(file, content);
+  return file;
+}
+
+describe('npm run diagnose', () => {
+  it('prints findings that follow their format, from a file and from standard input alike', () => {
+    const fromFile = diagnose([fileWith(JSON.stringify(single))]);
+    expect(fromFile).toMatchObject({ status: 0, stderr: '' });
+    expect(findings.parse(JSON.parse(fromFile.stdout)).plugs[0]?.verdict).toBe('dry carbon fouling');
+    expect(fromFile.stdout).toBe(`${JSON.stringify(JSON.parse(fromFile.stdout), null, 2)}\n`);
+    expect(diagnose(['-'], JSON.stringify(single)).stdout).toBe(fromFile.stdout);
+  });
+
+  it('prints the same for people, in lines that fit a terminal', () => {
+    const { status, stdout, stderr } = diagnose([fileWith(JSON.stringify(single)), '--text']);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(stdout).toContain('Cylinder 1: dry carbon fouling');
+    expect(stdout).toContain('Cautions');
+    expect(stdout.split('\n').filter((line) => [...line].length > 100)).toEqual([]);
+  });
+
+  it.each([
+    ['no file', [], 'no file given; use npm run --silent diagnose -- FILE.json [--text]'],
+    ['an unknown option', ['--colour', 'sheet.json'], '--colour: unknown option; allowed is --text'],
+    ['two files', ['a.json', 'b.json'], '2 files given'],
+    ['a file that is not there', ['nowhere.json'], 'nowhere.json: there is no such file'],
+  ])('refuses %s', (_what, args, words) => {
+    const { status, stdout, stderr } = diagnose(args);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr.split('\n')).toEqual([expect.stringContaining(words) as string, '']);
+  });
+
+  it('refuses a folder, a file that is too large, and text that is not UTF-8', () => {
+    const folder = temporaryFolder();
+    mkdirSync(join(folder, 'sheet.json'));
+    const words = (file: string): string => { const { status, stdout, stderr } = diagnose([file]); expect({ status, stdout }).toEqual({ status: 2, stdout: '' }); return stderr; };
+    expect(words(join(folder, 'sheet.json'))).toContain('this is a folder; give a file');
+    expect(words(fileWith(' '.repeat(FILE_LIMIT_BYTES + 1)))).toContain('too large; at most 8 MB are read');
+    expect(words(fileWith(Uint8Array.of(0x7b, 0xff, 0xfe, 0x7d)))).toContain('not UTF-8 text');
+    expect(diagnose(['-'], ' '.repeat(FILE_LIMIT_BYTES + 1)).stderr).toBe('standard input: too large; at most 8 MB are read\n');
+  });
+
+  it('tells every problem of a sheet on a line of its own, with its path and what is allowed', () => {
+    const wrong = { ...single, engine: { use: 'space', cylinders: 2.5, colour: 'red' }, plugs: [{ cylinder: 0 }] };
+    const { status, stdout, stderr } = diagnose([fileWith(JSON.stringify(wrong))]);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr.trimEnd().split('\n').map((line) => line.slice(0, 60))).toEqual([
+      'engine.use: "space" is not allowed; allowed are road, competition, marine'.slice(0, 60),
+      'engine.cylinders: 2.5 is not a whole number; give cylinders from 1 to 18'.slice(0, 60),
+      'engine.colour: unknown field; allowed are name, use, cycle'.slice(0, 60),
+      'plugs.0.cylinder: 0 is too small; give a cylinder number from 1 to 18'.slice(0, 60),
+    ]);
+  });
+
+  it('tells where a file stops being JSON', () => {
+    expect(diagnose([fileWith('{\n  "format": corenose\n}')])).toEqual({ status: 2, stdout: '', stderr: '(top): not JSON: invalid symbol at line 2, column 13\n' });
+  });
+});

@@ -1,0 +1,30 @@
+import { EventEmitter } from 'node:events';
+import { describe, expect, it } from 'vitest';
+import { confinePages, refusePermissions } from '../../../../electron/main/security.ts';
+
+describe('permissions', () => {
+  it('are refused, whether the page asks, looks or reaches for a device', () => {
+    const answers: unknown[] = [];
+    refusePermissions({
+      setPermissionRequestHandler: (handler) => handler?.(null as never, 'media', (decision) => answers.push(decision), {} as never),
+      setPermissionCheckHandler: (handler) => answers.push(handler?.(null, 'media', '', {} as never)),
+      setDevicePermissionHandler: (handler) => answers.push(handler?.({} as never)),
+    });
+    expect(answers).toEqual([false, false, false]);
+  });
+});
+
+describe('every page', () => {
+  it('stays where it was loaded: each way out is prevented', () => {
+    const app = new EventEmitter();
+    const contents = Object.assign(new EventEmitter(), { opened: undefined as unknown, setWindowOpenHandler(handler: (details: object) => unknown) { contents.opened = handler({ url: 'https://x.example' }); } });
+    confinePages(app as never);
+    app.emit('web-contents-created', {}, contents);
+    for (const way of ['will-navigate', 'will-frame-navigate', 'will-redirect', 'will-attach-webview']) {
+      let prevented = false;
+      contents.emit(way, { preventDefault: () => { prevented = true; } });
+      expect([way, prevented]).toEqual([way, true]);
+    }
+    expect(contents.opened).toEqual({ action: 'deny' });
+  });
+});
