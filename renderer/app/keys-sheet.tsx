@@ -20,10 +20,11 @@ const Part = ({ title, list }: { title: string; list: readonly Shortcut[] }) => 
 
 /** All keys of the program on one sheet. */
 export function KeysSheet({ open, onOpenChange }: { open: boolean; onOpenChange: (open: boolean) => void }) {
-  const { shell } = useText();
+  const { shell, tray } = useText();
   return (
     <Dialog title={shell.shortcuts.title} open={open} onOpenChange={onOpenChange}>
       <Part title={shell.shortcuts.onTheBench} list={shell.shortcuts.list} />
+      <Part title={shell.shortcuts.inTheTray} list={tray.keys} />
     </Dialog>
   );
 }

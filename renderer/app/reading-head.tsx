@@ -81,10 +81,9 @@ export function ReadingHead() {
   const kept = useIsKept();
   return (
     <>
-      <a className={styles.engine} href={hrefOf({ page: 'engine', id: engineId })}>{sheet.engine.name ?? text.engines.unnamed}</a>
+      <a className={styles.engine} title={sheet.engine.name} href={hrefOf({ page: 'engine', id: engineId })}>{sheet.engine.name ?? text.engines.unnamed}</a>
       <NameAndDate />
-      <span className={styles.gap} />
-      {kept ? <KeptTools /> : <DraftTools />}
+      <div className={styles.tools}>{kept ? <KeptTools /> : <DraftTools />}</div>
     </>
   );
 }

@@ -7,6 +7,8 @@ import type { SliceCreator } from './store.ts';
 
 export type EnginesSlice = {
   readonly engines: readonly EngineRecord[];
+  /** Why the engines could not be read, when they could not. */
+  readonly enginesProblem: AppError | null;
   /** The readings of the engine last looked at. */
   readonly log: { readonly engineId: string; readonly readings: readonly ReadingSummary[] } | null;
   /** Engines being written down and not saved yet, by engine id; 'new' is one that is not on the shelf. They outlive a change of screen. */
@@ -37,12 +39,13 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
   };
   return {
     engines: [],
+    enginesProblem: null,
     log: null,
     engineDrafts: {},
     setEngineDraft: (id, draft) => set(({ engineDrafts: { [id]: _, ...others } }) => ({ engineDrafts: draft === undefined ? others : { ...others, [id]: draft } })),
     loadEngines: async () => {
       const reply = await bridge['engine.list'](null);
-      if (reply.ok) set({ engines: reply.value });
+      set(reply.ok ? { engines: reply.value, enginesProblem: null } : { engines: [], enginesProblem: reply.error });
       return reply.ok ? null : reply.error;
     },
     saveEngine: async (id, engine) => {

@@ -19,7 +19,7 @@ const shapes: { readonly [T in Tone]: ReactNode } = {
   sound: <circle cx="8" cy="8" r="5.5" />,
   watch: <><circle cx="8" cy="8" r="5.5" /><path className={styles.solid} d="M8 2.5a5.5 5.5 0 0 1 0 11z" /></>,
   act: <path className={styles.solid} d="M1.8 3h12.4L8 14z" />,
-  stop: <><path className={styles.solid} d="M2 2h12v12H2z" /><path className={styles.bar} d="M4.5 8h7" /></>,
+  stop: <path className={styles.solid} fillRule="evenodd" d="M2 2h12v12H2zM4.5 6.8v2.4h7V6.8z" />,
   open: <circle cx="8" cy="8" r="5.5" strokeDasharray="2.6 2.6" />,
 };
 

@@ -43,7 +43,7 @@ export function PlanDrawing({ plan, label, holes = true, children }: PlanProps) 
     <svg className={styles.plan} viewBox={`0 0 ${plan.width} ${plan.height}`} role="img" aria-label={label}>
       {plan.outline.map((shape, i) => <Outline key={i} shape={shape} />)}
       {holes && plan.places.map((place) => <Hole key={`${place.cylinder} ${place.position}`} place={place} twin={twin} />)}
-      {holes && twin && cylinderSpots(plan).map(({ cylinder, x, y }) => <text key={cylinder} className={styles.number} x={x} y={y}>{cylinder}</text>)}
+      {holes && twin && cylinderSpots(plan).map(({ cylinder, x, y }) => <text key={cylinder} className={styles.between} x={x} y={y}>{cylinder}</text>)}
       {children}
     </svg>
   );

@@ -3,6 +3,7 @@ import { navigate } from '../../app/use-route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { Button, ButtonLink } from '../../ui/button.tsx';
+import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import styles from './empty-shelf.module.css';
 import { ImportSheet } from './import-sheet.tsx';
 
@@ -20,6 +21,11 @@ export function EmptyShelf() {
     <div className={styles.empty}>
       <h1>{empty.title}</h1>
       <p className={styles.lead}>{empty.lead}</p>
+      <ul className={styles.tips}>
+        {empty.tips.map(({ tip, words }) => (
+          <li key={words} className={styles.tip}><DrawnTip tip={tip} view="end" size={132} seed={words} title="" /><span>{words}</span></li>
+        ))}
+      </ul>
       <ol className={styles.steps}>
         {empty.steps.map(({ what, how }, i) => (
           <li key={what} className={styles.step}>
@@ -34,8 +40,7 @@ export function EmptyShelf() {
         {!isDemo && <Button onClick={() => void openDemo()}>{empty.demo}</Button>}
         <ImportSheet label={importWords} />
       </div>
-      {!isDemo && <p className={styles.hint}>{empty.demoHint}</p>}
-      <p className={styles.hint}>{importWords}: {empty.importHint}</p>
+      <p className={styles.hint}>{isDemo ? '' : `${empty.demoHint} `}{empty.importHint}</p>
     </div>
   );
 }

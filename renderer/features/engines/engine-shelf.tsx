@@ -6,6 +6,7 @@ import { useText } from '../../text/index.ts';
 import { formatDate } from '../../text/numbers.ts';
 import { ButtonLink } from '../../ui/button.tsx';
 import { AddGlyph } from '../../ui/glyphs.tsx';
+import { Notice } from '../../ui/notice.tsx';
 import { PlanDrawing } from '../../ui/plan-drawing.tsx';
 import { EmptyShelf } from './empty-shelf.tsx';
 import styles from './engine-shelf.module.css';
@@ -35,8 +36,10 @@ function Place({ record }: { record: EngineRecord }) {
 
 /** All engines, each in its place on the shelf. */
 export function EngineShelf() {
-  const { engines } = useText();
+  const { engines, shell } = useText();
   const list = useStore((state) => state.engines);
+  const problem = useStore((state) => state.enginesProblem);
+  if (problem !== null) return <><h1>{engines.shelf}</h1><Notice tone="problem" title={engines.unreadable}>{shell.error(problem)}</Notice></>;
   if (list.length === 0) return <><UnsavedEngines /><EmptyShelf /></>;
   return (
     <>

@@ -1,4 +1,5 @@
 import type { ReadingSummary } from '../../../shared/channels.ts';
+import { bridge } from '../../app/bridge.ts';
 import { download } from '../../app/download.ts';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
@@ -7,7 +8,6 @@ import { formatDate, formatInstant } from '../../text/numbers.ts';
 import { Menu } from '../../ui/menu.tsx';
 import styles from './engine-log.module.css';
 import { VerdictList } from './verdict-list.tsx';
-import { bridge } from '../../app/bridge.ts';
 
 /** What can be done with a reading without opening it. */
 function useReadingMenu(reading: ReadingSummary, title: string) {
@@ -46,8 +46,8 @@ export function ReadingRow({ reading }: { reading: ReadingSummary }) {
         </span>
       </a>
       <span className={styles.state} data-draft={draft ? '' : undefined}>{draft ? shell.reading.draft : shell.reading.kept}</span>
-      <VerdictList verdicts={reading.verdicts} />
       <Menu words={page.more} name={page.moreOf(title)} items={items} />
+      <VerdictList verdicts={reading.verdicts} />
     </li>
   );
 }

@@ -10,7 +10,7 @@ const GRAVEST_FIRST = ['stop', 'act', 'watch', 'open', 'sound'] as const;
 export function VerdictList({ verdicts }: { verdicts: readonly string[] }) {
   const { page } = useText().engines;
   const known = verdicts.filter(isVerdict);
-  if (known.length === 0) return <span className={styles.soft}>{page.noVerdict}</span>;
+  if (known.length === 0) return <span className={styles.noVerdict}>{page.noVerdict}</span>;
   const grave = (verdict: Verdict): number => GRAVEST_FIRST.indexOf(toneOf(verdict));
   const distinct = [...new Set(known)].sort((a, b) => grave(a) - grave(b));
   return (

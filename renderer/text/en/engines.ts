@@ -1,3 +1,4 @@
+import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import type { Layout, Position, Use } from '../../../shared/vocabulary/engine.ts';
 
 const uses: Record<Use, string> = {
@@ -16,6 +17,7 @@ export const engines = {
   shelf: 'Engines',
   add: 'Add an engine',
   import: 'Import a sheet',
+  unreadable: 'The engines cannot be read',
   unnamed: 'Engine without a name',
   uses,
   layouts,
@@ -43,10 +45,16 @@ export const engines = {
       { what: 'Say what you see', how: 'Part by part, only what you looked at. Nothing has to be filled in.' },
       { what: 'Read what it points to', how: 'A judgement for each plug with its reasons, what to check next, and when to stop.' },
     ],
+    tips: [
+      { tip: { noseColour: 'light tan', noseSurface: 'fine powder', deposit: 'light dusting', shellRim: 'light grey', centreElectrode: 'lightly worn', groundElectrode: 'as new' }, words: 'Tan and even: it burns as it should' },
+      { tip: { noseColour: 'black', noseSurface: 'matt soot', deposit: 'dry soot', coverage: 'full', shellRim: 'even soot', centreElectrode: 'sharp', groundElectrode: 'as new' }, words: 'Dry soot: too rich, too cold, or no spark' },
+      { tip: { noseColour: 'black', noseSurface: 'wet', deposit: 'wet oil', coverage: 'full', shellRim: 'wet oil', centreElectrode: 'lightly worn', groundElectrode: 'lightly worn' }, words: 'Wet and oily: oil gets past rings or guides' },
+      { tip: { noseColour: 'white', noseSurface: 'blistered', deposit: 'none', specks: 'dark pepper', centreElectrode: 'eroded', groundElectrode: 'blued', shellRim: 'bare metal' }, words: 'White and blistered: far too hot' },
+    ] satisfies readonly { readonly tip: Tip; readonly words: string }[],
     addFirst: 'Add your engine',
     demo: 'Open the demo workshop',
-    demoHint: 'Four invented engines with readings to look at and try things on. It is kept apart from your own library.',
-    importHint: 'A reading sheet from somebody else, or one you saved as a file.',
+    demoHint: 'The demo workshop holds four invented engines with readings to look at and try things on, apart from your own library.',
+    importHint: 'A sheet is a reading that somebody else, or you, saved as a file.',
   },
 
   importFailed: 'The sheet could not be taken',
@@ -66,7 +74,7 @@ export const engines = {
     plugUnknown: 'Not noted. With thread, reach, seat and heat value noted, wrong plugs are found out.',
     shared: 'Cylinders that share a part',
     sharedNone: 'Nothing noted or to be worked out yet. Carburettors and coils tell one sick cylinder from a common cause.',
-    set: (name: string, plugs: readonly string[]): string => `${name}: ${plugs.join(', ')}`,
+    set: (name: string, plugs: readonly string[]): string => `${name}: ${plugs.map((plug) => plug.replace(' ', '\u00a0')).join(', ')}`,
     derived: 'worked out, not noted',
     plugsRead: (n: number): string => (n === 1 ? '1 plug read' : `${n} plugs read`),
     open: 'Open',
