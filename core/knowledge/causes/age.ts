@@ -69,7 +69,7 @@ export const ageCauses: readonly Cause[] = [
     shows: [],
     gives: [],
     moved: [
-      { by: { duty: ['full load'] }, how: 'likelier', because: 'Hard use.', source: 'S50' },
+      { by: { duty: ['full load'] }, how: 'likelier', because: 'It is used hard.', source: 'S50' },
       { by: { use: ['competition', 'stationary', 'aircraft'] }, how: 'likelier', because: 'Many hours at load.', source: ['S50', 'S39'] },
       { by: { aspiration: 'boosted' }, how: 'likelier', because: 'Hot electrodes wear faster.', source: 'S30' },
     ],

@@ -118,7 +118,7 @@ export const fittingCauses: readonly Cause[] = [
       { condition: 'struck', strength: 'sometimes', because: 'Piston or valve can hit it.', source: 'S10' },
       { condition: 'runs-hot', strength: 'sometimes', because: 'The threads collect heat.', source: 'S10' },
     ],
-    shows: [],
+    shows: [{ finding: 'borescope', is: 'piston damage', strength: 'sometimes', because: 'The piston bears the matching mark.', source: 'S10' }],
     gives: [],
     moved: [
       { by: { fitted: 'longer reach' }, how: 'found', because: "The recorded reach is longer than the engine's.", source: 'S10' },
@@ -166,7 +166,7 @@ export const fittingCauses: readonly Cause[] = [
       { condition: 'struck', strength: 'often', because: 'Piston or valve can hit it.', source: 'S10' },
       { condition: 'runs-hot', strength: 'sometimes', because: 'The threads collect heat.', source: 'S10' },
     ],
-    shows: [],
+    shows: [{ finding: 'borescope', is: 'piston damage', strength: 'sometimes', because: 'The piston bears the matching mark.', source: 'S10' }],
     gives: [],
     moved: [
       { by: { fitted: 'longer reach' }, how: 'found', because: "The recorded reach is longer than the engine's.", source: 'S10' },
@@ -224,6 +224,7 @@ export const fittingCauses: readonly Cause[] = [
     synonyms: ['excessive torque', 'over-torqued plug', 'plug too tight'],
     scope: 'plug',
     kind: 'fitting',
+    part: 'plug',
     prior: 'rare',
     makes: [
       { condition: 'leaks-past-crimp', strength: 'often', because: 'The shell stretches and the inner seal breaks.', source: 'S36' },
@@ -284,6 +285,7 @@ export const fittingCauses: readonly Cause[] = [
     synonyms: ['thermal shock', 'rapid heating or cooling', 'quenched hot plug'],
     scope: 'plug',
     kind: 'temperature',
+    part: 'plug',
     prior: 'rare',
     makes: [{ condition: 'nose-cracked', strength: 'usually', because: 'A sudden change of temperature cracks the nose.', source: 'S05' }],
     shows: [],

@@ -37,7 +37,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { by: { lambda: 'rich' }, how: 'likelier', because: 'Rich running is cool.', source: 'S07' },
     ],
     cure: 'Lean as the book allows, keep head temperature up, run 1800 r/min for 15 to 20 s and stop from about 1200 r/min; clean at 100 h.',
-    checks: ['idle-mixture-rise', 'exhaust-mixture', 'magneto-drop'],
+    checks: ['idle-mixture-rise', 'magneto-drop'],
   },
   {
     id: 'cool-cylinder-leaded',
@@ -191,7 +191,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { condition: 'silicon-crust', strength: 'often', because: 'Dust is silicon, and it melts on.', source: 'W12' },
       { condition: 'oil-wet', strength: 'rarely', because: 'Dust wears rings and bores.', source: COMMON_PRACTICE },
     ],
-    shows: [],
+    shows: [{ finding: 'compression', is: 'watch', strength: 'sometimes', because: 'Dust wears rings and bores.', source: 'S15' }],
     gives: [{ symptom: 'oil use', strength: 'sometimes', because: 'Dust wears rings and bores.', source: COMMON_PRACTICE }],
     moved: [
       { by: { tag: 'air filter missing' }, how: 'much likelier', because: 'The filter was missing.', source: 'W12' },
@@ -235,7 +235,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { condition: 'splash-fouled', strength: 'usually', because: 'New plugs restore the heat and loosen old deposits.', source: 'S14' },
       { condition: 'gap-bridged', strength: 'rarely', because: 'A flake can close the gap.', source: 'S14' },
     ],
-    shows: [],
+    shows: [{ finding: 'borescope', is: 'deposits', strength: 'usually', because: 'The rest of the deposits is still there.', source: 'S14' }],
     gives: [{ symptom: 'misfire', strength: 'often', because: 'The miss comes after a tune-up.', source: 'S14' }],
     moved: [
       { by: { tag: 'plugs new' }, how: 'likelier', because: 'New plugs were fitted.', source: 'S14' },
@@ -251,6 +251,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     synonyms: ['gap bridging from slow driving', 'carbon bridge', 'long slow running then sudden load', 'deposit across the gap'],
     scope: 'plug',
     kind: 'deposit',
+    part: 'plug',
     prior: 'rare',
     makes: [
       { condition: 'gap-bridged', strength: 'usually', because: 'Long stop-start, then sudden load, melts deposits across the gap.', source: ['S17', 'W3'] },
@@ -266,7 +267,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { by: { cycle: 'two-stroke' }, how: 'likelier', because: 'Oil carbon grows whiskers.', source: 'W3' },
     ],
     cure: 'Clean or renew the plug; look for oil.',
-    checks: ['swap-plug', 'compression-test'],
+    checks: ['swap-plug'],
   },
   {
     id: 'lead-bead-bridge',
@@ -274,6 +275,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     synonyms: ['lead bead across the gap', 'lead bridging', 'debris shorting the lower plug', 'bead shorting the plug'],
     scope: 'plug',
     kind: 'fuel',
+    part: 'plug',
     prior: 'rare',
     needs: { fuel: ['leaded petrol', 'avgas'] },
     makes: [
@@ -302,6 +304,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     synonyms: ['graphite fouling', 'anti-seize on the electrodes', 'excess thread compound', 'careless application of thread lubricant'],
     scope: 'plug',
     kind: 'fitting',
+    part: 'plug',
     prior: 'very rare',
     makes: [{ condition: 'graphite-fouled', strength: 'almost always', because: 'It runs down to the electrodes and conducts.', source: 'S01' }],
     shows: [],

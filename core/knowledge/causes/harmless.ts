@@ -29,7 +29,7 @@ export const harmlessCauses: readonly Cause[] = [
       { by: { use: ['aircraft'] }, how: 'less likely', because: 'Aircraft petrol is leaded and colours the nose.', source: COMMON_PRACTICE },
     ],
     cure: 'Nothing. Judge the mixture at the exhaust.',
-    checks: ['exhaust-mixture'],
+    checks: ['fuel-check'],
   },
   {
     id: 'gas-fuel-colour',
@@ -53,7 +53,7 @@ export const harmlessCauses: readonly Cause[] = [
     gives: [],
     moved: [{ by: { fuel: ['LPG'] }, how: 'found', because: 'The fuel is recorded.', source: 'S14' }],
     cure: 'Nothing.',
-    checks: ['exhaust-mixture'],
+    checks: ['fuel-check'],
   },
   {
     id: 'two-stroke-colour',
@@ -86,7 +86,7 @@ export const harmlessCauses: readonly Cause[] = [
       { by: { stop: ['idled before stop'] }, how: 'much likelier', because: 'It idled before the stop.', source: 'S60' },
       { by: { stop: ['driven home'] }, how: 'likelier', because: 'It was driven home and parked.', source: COMMON_PRACTICE },
       { by: { stop: ['clean cut'] }, how: 'much less likely', because: 'It was cut clean.', source: 'S60' },
-      { by: { tag: 'long idling' }, how: 'likelier', because: 'It idled.', source: COMMON_PRACTICE },
+      { by: { tag: 'long idling' }, how: 'likelier', because: 'It was left idling.', source: COMMON_PRACTICE },
     ],
     cure: 'Read again after a clean cut.',
     checks: ['read-again'],
@@ -164,7 +164,7 @@ export const harmlessCauses: readonly Cause[] = [
       { by: { position: ['upper', 'intake', 'exhaust', 'front', 'rear'] }, how: 'ruled out', because: 'It is not the lower plug.', source: FROM_MEMORY },
     ],
     cure: 'Nothing beyond regular cleaning.',
-    checks: ['compression-test'],
+    checks: ['read-again'],
   },
   {
     id: 'swirl-tint',

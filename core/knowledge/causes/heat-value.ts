@@ -41,7 +41,7 @@ export const heatValueCauses: readonly Cause[] = [
       { by: { duty: ['full load'] }, how: 'much less likely', because: 'Full load heats any plug.', source: 'S10' },
     ],
     cure: 'Fit the specified plug. Only if it is fitted and mixture, use and ignition are right, go one step hotter, once, for the whole set.',
-    checks: ['plug-type', 'exhaust-mixture'],
+    checks: ['plug-type'],
   },
   {
     id: 'plugs-too-hot',

@@ -112,7 +112,10 @@ export const ignitionCauses: readonly Cause[] = [
       { condition: 'fuel-wet', strength: 'sometimes', because: 'Unfired plugs get wet.', source: COMMON_PRACTICE },
       { condition: 'oil-wet', strength: 'rarely', because: 'Plugs that do not fire cannot burn off their oil.', source: COMMON_PRACTICE },
     ],
-    shows: [],
+    shows: [
+      { finding: 'spark', is: 'weak', strength: 'often', because: 'The spark of that magneto is weak or gone.', source: 'S03' },
+      { finding: 'spark', is: 'none', strength: 'sometimes', because: 'The spark of that magneto is weak or gone.', source: 'S03' },
+    ],
     gives: [
       { symptom: 'rough running on one magneto', strength: 'almost always', because: 'The magneto check finds it.', source: FROM_MEMORY },
       { symptom: 'hard start', strength: 'sometimes', because: 'The starting magneto is the weak one.', source: 'S03' },
@@ -376,7 +379,7 @@ export const ignitionCauses: readonly Cause[] = [
     ],
     moved: [{ by: { tag: 'resistor lead added' }, how: 'much likelier', because: 'Resistance was added.', source: COMMON_PRACTICE }],
     cure: 'Add up cap, lead and plug; use one suppressor as the engine asks. Removing resistance can harm some control units.',
-    checks: ['ignition-measure', 'plug-resistance'],
+    checks: ['ignition-measure', 'spark-test'],
   },
   {
     id: 'timing-retarded',

@@ -82,6 +82,20 @@ export const mechanicalCauses: readonly Cause[] = [
     shows: [
       { finding: 'compression', is: 'low', strength: 'usually', because: 'The gauge shows it.', source: 'S15' },
       { finding: 'compression', is: 'watch', strength: 'sometimes', because: 'The gauge shows it.', source: 'S15' },
+      {
+        finding: 'compressionWet',
+        is: 'unchanged',
+        strength: 'often',
+        because: 'Oil raises it where the rings leak, not where valve or gasket do.',
+        source: 'S15',
+      },
+      {
+        finding: 'compressionWet',
+        is: 'rises',
+        strength: 'sometimes',
+        because: 'Oil raises it where the rings leak, not where valve or gasket do.',
+        source: 'S15',
+      },
       { finding: 'leakDown', is: 'worn', strength: 'sometimes', because: 'The leak can be heard.', source: 'S58' },
       { finding: 'leakDown', is: 'fault', strength: 'often', because: 'The leak can be heard.', source: 'S58' },
       { finding: 'speedDropWhenCut', is: 'small', strength: 'often', because: 'The cylinder pulls little.', source: FROM_MEMORY },

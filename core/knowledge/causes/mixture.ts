@@ -36,7 +36,7 @@ export const mixtureCauses: readonly Cause[] = [
       { by: { mixture: ['carburettor'] }, how: 'likelier', because: 'A carburettor does not correct itself.', source: COMMON_PRACTICE },
     ],
     cure: "Measure the mixture at the exhaust and set it to the engine's own figures.",
-    checks: ['exhaust-mixture', 'carburettor-inspection', 'fuel-pressure', 'air-filter-look'],
+    checks: ['exhaust-mixture', 'carburettor-inspection'],
   },
   {
     id: 'choke-stuck',
@@ -345,7 +345,7 @@ export const mixtureCauses: readonly Cause[] = [
       { by: { mixture: ['carburettor'] }, how: 'likelier', because: 'A carburettor does not correct itself.', source: COMMON_PRACTICE },
     ],
     cure: "Measure the mixture at the exhaust and enrich to the engine's own figures before loading it again.",
-    checks: ['exhaust-mixture', 'fuel-pressure', 'inlet-leak-search'],
+    checks: ['exhaust-mixture', 'carburettor-inspection'],
   },
   {
     id: 'ethanol-leaning',
@@ -470,7 +470,7 @@ export const mixtureCauses: readonly Cause[] = [
       { by: { tag: 'lean running in cruise' }, how: 'likelier', because: 'It was run lean at cruise.', source: 'S01' },
     ],
     cure: 'Enrich until it runs evenly and look for the reason of the weakness.',
-    checks: ['exhaust-mixture', 'inlet-leak-search'],
+    checks: ['exhaust-mixture'],
   },
   {
     id: 'carburettor-rich',
@@ -585,7 +585,7 @@ export const mixtureCauses: readonly Cause[] = [
       { by: { tag: 'intake gasket doubtful' }, how: 'likelier', because: 'The gasket is suspected.', source: COMMON_PRACTICE },
     ],
     cure: 'Look for the leak or the starved rail of that bank.',
-    checks: ['exhaust-mixture', 'inlet-leak-search', 'fuel-pressure'],
+    checks: ['exhaust-mixture', 'inlet-leak-search'],
   },
   {
     id: 'lean-share',
@@ -598,14 +598,14 @@ export const mixtureCauses: readonly Cause[] = [
       { condition: 'runs-hot', strength: 'often', because: 'A long manifold starves its far ends.', source: FROM_MEMORY },
       { condition: 'knock-early', strength: 'sometimes', because: 'The leanest cylinder knocks first.', source: 'S68' },
     ],
-    shows: [],
+    shows: [{ finding: 'exhaustTemperature', is: 'hotter', strength: 'often', because: 'The leaner cylinder runs a hotter exhaust.', source: 'S64' }],
     gives: [{ symptom: 'knock under load', strength: 'rarely', because: 'The leanest cylinder knocks first.', source: 'S68' }],
     moved: [
       { by: { mixture: ['direct injection'] }, how: 'ruled out', because: 'Each cylinder meters its own fuel.', source: COMMON_PRACTICE },
       { by: { mixture: ['port injection'] }, how: 'much less likely', because: 'Each cylinder meters its own fuel.', source: COMMON_PRACTICE },
     ],
     cure: 'Compare the exhaust temperatures; look for leaks before blaming the manifold.',
-    checks: ['exhaust-temperature', 'inlet-leak-search'],
+    checks: ['exhaust-temperature'],
   },
   {
     id: 'injector-leaking',

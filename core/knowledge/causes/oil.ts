@@ -70,7 +70,7 @@ export const oilCauses: readonly Cause[] = [
     ],
     moved: [{ by: { tag: 'valve guides worn' }, how: 'much likelier', because: 'Guides were found worn.', source: COMMON_PRACTICE }],
     cure: 'Renew guides and seals.',
-    checks: ['borescope', 'leak-down-test', 'oil-use-and-breather'],
+    checks: ['borescope', 'oil-use-and-breather'],
   },
   {
     id: 'guides-worn-all',
@@ -85,14 +85,14 @@ export const oilCauses: readonly Cause[] = [
       { condition: 'oil-ash', strength: 'sometimes', because: 'Oil from the inlet side burns to a crust.', source: 'W6' },
       { condition: 'hard-carbon', strength: 'rarely', because: 'Oil with soot forms a solid.', source: 'S01' },
     ],
-    shows: [],
+    shows: [{ finding: 'borescope', is: 'deposits', strength: 'often', because: 'The valves carry oil carbon.', source: COMMON_PRACTICE }],
     gives: [
       { symptom: 'blue smoke', strength: 'usually', because: 'It smokes after a long overrun.', source: COMMON_PRACTICE },
       { symptom: 'oil use', strength: 'usually', because: 'The oil goes somewhere.', source: 'S17' },
     ],
     moved: [{ by: { tag: 'valve guides worn' }, how: 'much likelier', because: 'Guides were found worn.', source: COMMON_PRACTICE }],
     cure: 'Renew guides and seals.',
-    checks: ['oil-use-and-breather', 'borescope', 'leak-down-test'],
+    checks: ['oil-use-and-breather', 'borescope'],
   },
   {
     id: 'engine-worn',
@@ -171,7 +171,10 @@ export const oilCauses: readonly Cause[] = [
     prior: 'rare',
     needs: { cycle: 'four-stroke' },
     makes: [{ condition: 'oil-wet', strength: 'usually', because: 'New rings pass oil until they have bedded in.', source: ['S16', 'S17'] }],
-    shows: [],
+    shows: [
+      { finding: 'compression', is: 'watch', strength: 'sometimes', because: 'Rings that have not bedded in seal badly.', source: 'S15' },
+      { finding: 'compressionWet', is: 'rises', strength: 'often', because: 'Oil seals them for the test.', source: 'S15' },
+    ],
     gives: [
       { symptom: 'oil use', strength: 'often', because: 'New rings pass oil.', source: 'S17' },
       { symptom: 'blue smoke', strength: 'sometimes', because: 'Burnt oil smokes blue.', source: COMMON_PRACTICE },
@@ -234,7 +237,7 @@ export const oilCauses: readonly Cause[] = [
     needs: { cycle: 'two-stroke' },
     makes: [
       { condition: 'oil-ash', strength: 'usually', because: 'Oil with metal salts leaves ash.', source: ['W6', 'W12'] },
-      { condition: 'hard-carbon', strength: 'often', because: 'It cokes.', source: COMMON_PRACTICE },
+      { condition: 'hard-carbon', strength: 'often', because: 'Such oil cokes.', source: COMMON_PRACTICE },
       { condition: 'gap-bridged', strength: 'sometimes', because: 'Ash and carbon whisker across the gap.', source: 'W3' },
     ],
     shows: [],
@@ -287,7 +290,7 @@ export const oilCauses: readonly Cause[] = [
     ],
     moved: [{ by: { aspiration: 'boosted' }, how: 'likelier', because: 'There is a blower.', source: COMMON_PRACTICE }],
     cure: 'Look for oil in the inlet tract; overhaul the blower.',
-    checks: ['oil-use-and-breather', 'inlet-leak-search'],
+    checks: ['oil-use-and-breather'],
   },
   {
     id: 'pump-diaphragm-torn',

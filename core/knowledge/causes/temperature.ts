@@ -79,7 +79,7 @@ export const temperatureCauses: readonly Cause[] = [
       { by: { tag: 'cooling fault found' }, how: 'likelier', because: 'A fault was found.', source: COMMON_PRACTICE },
     ],
     cure: 'Look at fins, baffles and passages of this cylinder.',
-    checks: ['cooling-look', 'borescope'],
+    checks: ['cooling-look'],
   },
   {
     id: 'engine-overcooled',
@@ -194,7 +194,7 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     moved: [],
     cure: 'Look for what this cylinder has of its own: lean share, heat, deposits, oil.',
-    checks: ['borescope', 'inlet-leak-search', 'injector-test'],
+    checks: ['borescope'],
   },
   {
     id: 'hot-spot',
@@ -245,6 +245,6 @@ export const temperatureCauses: readonly Cause[] = [
       { by: { served: 'new' }, how: 'likelier', because: 'New plugs bring the heat that makes it let go.', source: 'S14' },
     ],
     cure: 'Decarbonise; find where oil or richness comes from.',
-    checks: ['borescope', 'compression-test'],
+    checks: ['borescope'],
   },
 ];

@@ -17,7 +17,7 @@ export const useCauses: readonly Cause[] = [
     shows: [],
     gives: [{ symptom: 'rough idle', strength: 'sometimes', because: 'Sooted plugs miss at idle.', source: 'S14' }],
     moved: [
-      { by: { duty: ['idle'] }, how: 'much likelier', because: 'It idled.', source: 'S14' },
+      { by: { duty: ['idle'] }, how: 'much likelier', because: 'It was left idling.', source: 'S14' },
       { by: { tag: 'long idling' }, how: 'much likelier', because: 'It idled long.', source: 'S14' },
       { by: { stop: ['clean cut'] }, how: 'less likely', because: 'It was stopped from load.', source: COMMON_PRACTICE },
       { by: { duty: ['full load', 'steady cruise'] }, how: 'much less likely', because: 'It ran under load.', source: 'S01' },
@@ -108,6 +108,6 @@ export const useCauses: readonly Cause[] = [
       { by: { tag: 'choke sticking' }, how: 'likelier', because: 'The choke floods it.', source: COMMON_PRACTICE },
     ],
     cure: 'Dry the plugs, crank with the throttle open, start without choke.',
-    checks: ['spark-test', 'choke-look'],
+    checks: ['duty-interview', 'choke-look'],
   },
 ];

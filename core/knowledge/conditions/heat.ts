@@ -57,7 +57,7 @@ export const heatConditions: readonly Condition[] = [
     heatRule: 'colder once causes are cleared',
     shows: [
       { finding: 'noseColour', is: 'white', strength: 'usually', because: 'A blistered nose is dead white.', source: ['S14', 'S16', 'S17', 'W6'] },
-      { finding: 'noseColour', is: 'light grey', strength: 'sometimes', because: 'Or grey.', source: ['S14', 'S16'] },
+      { finding: 'noseColour', is: 'light grey', strength: 'sometimes', because: 'An overheated nose may be grey.', source: ['S14', 'S16'] },
       {
         finding: 'noseSurface',
         is: 'blistered',

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { KNOWLEDGE } from '../../core/knowledge/index.ts';
+import { groundedLines } from '../../core/knowledge/lint/grounded-lines.ts';
+
+/** Where published sources contradict each other both are shown: the line that stands, and who speaks against it. */
+const DISPUTED: readonly (readonly [what: string, place: string, against: string])[] = [
+  ['the direction of the heat line on the strap', 'runs-hot shows heatLine near the weld', 'S61'],
+  ['whether a leaner mixture is always hotter', 'mixture-lean makes runs-hot', 'S64'],
+  ['the wording "too high a heat range fouls"', 'plugs-too-cold makes dry-soot', 'W15'],
+  ['whether manganese makes plugs miss', 'rust-film gives misfire under load', 'W3'],
+  ['whether shiny beads are piston metal', 'knock-broken shows specks shiny beads', 'S59'],
+  ['how much richer altitude makes a fixed jet', 'altitude-rich makes dry-soot', 'S09'],
+  ['whether an aircraft plug has a resistance limit', 'resistor-burnt makes resistor-failed', 'S54'],
+  ['which side of the gap wears', 'strap-hollowed shows centreElectrode sharp', 'S65'],
+  ['how much compressions may differ', 'compression-test', 'W4'],
+  ['whether a leak-down figure alone condemns a cylinder', 'leak-down-test', 'S53'],
+  ['the resistance of a lead', 'ignition-measure', 'S21'],
+];
+
+describe('sources that differ', () => {
+  const lines = groundedLines(KNOWLEDGE);
+
+  it.each(DISPUTED)('both stand on %s', (_what, place, against) => {
+    expect(lines.find((line) => line.place === place)?.against).toEqual([against]);
+  });
+
+  it('say in words what they hold against the line', () => {
+    const said = [...KNOWLEDGE.causes.flatMap((c) => [...c.makes, ...c.gives]), ...KNOWLEDGE.conditions.flatMap((c) => [...c.shows, ...c.gives]), ...KNOWLEDGE.checks, ...KNOWLEDGE.stopRules]
+      .flatMap((line) => line.against?.says ?? []);
+    expect(said.length).toBeGreaterThanOrEqual(DISPUTED.length);
+    expect(said.filter((words) => words.length < 20)).toEqual([]);
+  });
+});
