@@ -2,7 +2,10 @@ export const WIDTH = 100;
 
 const TIED = '\u00a0';
 
-/** Breaks words into lines of at most `WIDTH` columns, keeping a number and its % together. The first line starts with `lead`, the others are indented to its width. */
+/**
+ * Breaks words into lines of at most `WIDTH` columns, keeping a number and its % together.
+ * The first line starts with `lead`, the others are indented to its width.
+ */
 export function wrapped(words: string, lead = ''): string {
   const indent = ' '.repeat(lead.length);
   const lines = [lead];

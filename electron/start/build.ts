@@ -1,4 +1,4 @@
-import { buildWhatIsStale, TARGET_NAMES } from './targets.ts';
 import { reportFailure } from './report-failure.ts';
+import { buildAll } from './targets.ts';
 
-await buildWhatIsStale(TARGET_NAMES, (text) => process.stdout.write(text)).catch(reportFailure);
+await buildAll((text) => process.stdout.write(text)).catch(reportFailure);

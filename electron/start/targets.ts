@@ -38,9 +38,9 @@ const TARGETS = {
     config: () => electronBundle('electron/preload/preload.ts', 'preload.cjs'),
   },
 } satisfies Record<string, Target>;
-export type TargetName = keyof typeof TARGETS;
+type TargetName = keyof typeof TARGETS;
 
-export const TARGET_NAMES: readonly TargetName[] = ['page', 'main', 'preload'];
+export const buildAll = (say: (text: string) => void): Promise<void> => buildWhatIsStale(['page', 'main', 'preload'], say);
 
 /**
  * Builds the targets whose sources changed since they were built, telling each as it goes.

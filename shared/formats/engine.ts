@@ -112,8 +112,10 @@ export function checkEngine(engine: EngineFields, report: Report): void {
   engine.ignition?.sets?.forEach((set, s) => checkPlaces(set.plugs, engine, ['ignition', 'sets', s, 'plugs'], report));
 }
 
+type AnyPlace = { readonly cylinder: number; readonly position?: string | undefined };
+
 /** Positions must suit the number of plugs in a cylinder. */
-export function checkPlaces(places: readonly { readonly cylinder: number; readonly position?: string | undefined }[], engine: EngineFields, path: (string | number)[], report: Report): void {
+export function checkPlaces(places: readonly AnyPlace[], engine: EngineFields, path: (string | number)[], report: Report): void {
   const two = engine.plugsPerCylinder === 2;
   const seen = new Set<string>();
   places.forEach(({ cylinder, position }, i) => {

@@ -21,7 +21,9 @@ const cause = record({
   sources: z.array(line),
 });
 
-const nextCheck = record({ id: text(80), name: line, cylinder: cylinderNumber.optional(), gainBits: z.number().min(0), effortMinutes: z.number().positive(), why: line });
+const nextCheck = record({
+  id: text(80), name: line, cylinder: cylinderNumber.optional(), gainBits: z.number().min(0), effortMinutes: z.number().positive(), why: line,
+});
 
 const plugFindings = record({
   cylinder: cylinderNumber,

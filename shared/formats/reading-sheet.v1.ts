@@ -123,7 +123,9 @@ export const readingSheet = sheetFields.superRefine((sheet, ctx) => {
 
 export type ReadingSheet = Sheet;
 export type Conditions = z.output<typeof conditions>;
-export type Tip = { readonly [F in FacetName]?: FacetValue<F> | undefined } & { readonly overall?: Overall | undefined; readonly unsure?: readonly FacetName[] | undefined };
+export type Tip = { readonly [F in FacetName]?: FacetValue<F> | undefined } & {
+  readonly overall?: Overall | undefined; readonly unsure?: readonly FacetName[] | undefined;
+};
 export type PlugReading = ReadingSheet['plugs'][number];
 export type Measured = z.output<typeof measured>;
 export type CylinderCheck = z.output<typeof cylinderCheck>;

@@ -6,4 +6,6 @@ import { readingHandlers } from './readings.ts';
 import { sheetHandlers } from './sheets.ts';
 
 /** The one set of handlers behind every host. */
-export const handlersFor = (given: Given): Handlers => ({ ...libraryHandlers(given), ...engineHandlers(given), ...readingHandlers(given), ...sheetHandlers(given) });
+export const handlersFor = (given: Given): Handlers => ({
+  ...libraryHandlers(given), ...engineHandlers(given), ...readingHandlers(given), ...sheetHandlers(given),
+});

@@ -14,7 +14,7 @@ type Row = { id: string; json: string; created_at: string; changed_at: string; r
 
 const recordOf = (row: Row): EngineRecord => ({
   id: row.id, engine: JSON.parse(row.json) as Engine, createdAt: row.created_at, changedAt: row.changed_at,
-  readings: Number(row.readings), lastReadingAt: row.last_reading,
+  readings: row.readings, lastReadingAt: row.last_reading,
 });
 
 /** Engines that are not removed, the one changed last first. */

@@ -10,8 +10,19 @@ export function libraryFolder(asked: string | undefined, environment: { readonly
   return chosen === undefined || chosen === '' ? join(dataFolder(), 'library') : resolve(chosen);
 }
 
-/** What lies in a library folder. The demo library is a library of its own inside it. */
-export const placesIn = (folder: string) => ({
+export type Places = {
+  readonly folder: string;
+  readonly file: string;
+  readonly lock: string;
+  readonly backups: string;
+  /** Damaged files that a backup was put in the place of. */
+  readonly setAside: string;
+  /** A library of its own inside this one. */
+  readonly demo: string;
+};
+
+/** What lies in a library folder. */
+export const placesIn = (folder: string): Places => ({
   folder,
   file: join(folder, 'library.sqlite'),
   lock: join(folder, 'in-use.lock'),
@@ -19,4 +30,3 @@ export const placesIn = (folder: string) => ({
   setAside: join(folder, 'set-aside'),
   demo: join(folder, 'demo'),
 });
-export type Places = ReturnType<typeof placesIn>;

@@ -2,7 +2,7 @@ import type { BrowserWindowConstructorOptions, BrowserWindow as ElectronBrowserW
 import type { Page, Route } from 'playwright-core';
 import { emitOnApp, state, windowGone } from './app.ts';
 import { meant, shown } from './addresses.ts';
-import { events, preventable } from './events.ts';
+import { events, preventable, type Events } from './events.ts';
 import { invoked } from './ipc-main.ts';
 import { BINDING, preloadScript, WINDOW_OPEN_PATH } from './preload-world.ts';
 import { answerRoute } from './protocol.ts';
@@ -22,10 +22,10 @@ function webContentsStandIn() {
 
 /** One page of Chromium. What the page does of itself is first put to the listeners of the program, as Electron does. */
 export class BrowserWindow {
-  readonly on: ReturnType<typeof events>['on'];
-  readonly once: ReturnType<typeof events>['once'];
+  readonly on: Events['on'];
+  readonly once: Events['once'];
   readonly webContents: Partial<WebContents>;
-  readonly #emit: ReturnType<typeof events>['emit'];
+  readonly #emit: Events['emit'];
   readonly #web = webContentsStandIn();
   readonly #page: Promise<Page>;
   #bounds: Electron.Rectangle;
@@ -68,12 +68,10 @@ export class BrowserWindow {
   }
 
   #refusesNavigation(url: string, isMainFrame: boolean): boolean {
-    const event = { ...preventable(), url, isMainFrame };
-    let prevented = false;
-    event.preventDefault = () => { prevented = true; };
+    const event = Object.assign(preventable(), { url, isMainFrame });
     if (isMainFrame) this.#web.emit('will-navigate', event, url);
     this.#web.emit('will-frame-navigate', event);
-    return prevented;
+    return event.defaultPrevented;
   }
 
   async loadURL(address: string): Promise<void> {

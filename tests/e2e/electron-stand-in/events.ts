@@ -1,28 +1,36 @@
 /** The type of every listener Electron's many overloads of `on` take. */
 export type Listener = (...args: never[]) => unknown;
 
-/** Events as Electron's objects have them, loose enough to satisfy all overloads of `on` and `once`. */
-export function events() {
+/** Loose enough to satisfy all overloads of Electron's `on` and `once`. */
+export type Events = {
+  readonly on: (name: string, listener: Listener) => never;
+  readonly once: (name: string, listener: Listener) => never;
+  readonly emit: (name: string, ...args: unknown[]) => void;
+};
+
+/** Events as Electron's objects have them. Here `on` and `once` give nothing back, so calls cannot be chained. */
+export function events(): Events {
   const listeners = new Map<string, Set<Listener>>();
-  const add = (name: string, listener: Listener): void => { listeners.set(name, (listeners.get(name) ?? new Set()).add(listener)); };
+  const add = (name: string, listener: Listener): never => {
+    listeners.set(name, (listeners.get(name) ?? new Set()).add(listener));
+    return undefined as never;
+  };
   return {
-    on(name: string, listener: Listener): never {
-      add(name, listener);
-      return this as never;
-    },
-    once(name: string, listener: Listener): never {
+    on: add,
+    once: (name, listener) => {
       const only: Listener = (...args) => { listeners.get(name)?.delete(only); return listener(...args); };
-      add(name, only);
-      return this as never;
+      return add(name, only);
     },
-    emit(name: string, ...args: unknown[]): void {
+    emit: (name, ...args) => {
       for (const listener of [...(listeners.get(name) ?? [])]) (listener as (...all: unknown[]) => unknown)(...args);
     },
   };
 }
 
+export type Preventable = { defaultPrevented: boolean; readonly preventDefault: () => void };
+
 /** An event whose default can be prevented. */
-export const preventable = () => {
-  const event = { defaultPrevented: false, preventDefault: () => { event.defaultPrevented = true; } };
+export function preventable(): Preventable {
+  const event: Preventable = { defaultPrevented: false, preventDefault: () => { event.defaultPrevented = true; } };
   return event;
-};
+}

@@ -25,7 +25,9 @@ export async function answerRoute(route: Route): Promise<void> {
   const handler = handlers.get(new URL(url).protocol.replace(':', ''));
   if (handler === undefined) return route.abort('blockedbyclient');
   const body = request.postDataBuffer();
-  const response = await handler(new Request(url, { method: request.method(), headers: await request.allHeaders().then(withoutPseudo), ...(body === null ? {} : { body: new Uint8Array(body) }) }) as never);
+  const headers = withoutPseudo(await request.allHeaders());
+  const asked = new Request(url, { method: request.method(), headers, ...(body === null ? {} : { body: new Uint8Array(body) }) });
+  const response = await handler(asked as Parameters<Handler>[0]);
   await route.fulfill({ status: response.status, headers: Object.fromEntries(response.headers), body: Buffer.from(await response.arrayBuffer()) });
 }
 

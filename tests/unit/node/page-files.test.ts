@@ -64,7 +64,7 @@ describe('the own scheme', () => {
 
 describe('the security policy of the page', () => {
   it('lets nothing in but the page\'s own files', () => {
-    const rules = Object.fromEntries(PAGE_POLICY.split('; ').map((rule) => [rule.split(' ')[0], rule.split(' ').slice(1)]));
+    const rules: Record<string, string[]> = Object.fromEntries(PAGE_POLICY.split('; ').map((rule) => [rule.split(' ')[0] ?? '', rule.split(' ').slice(1)]));
     expect(rules['default-src']).toEqual(["'none'"]);
     for (const kind of ['script-src', 'style-src', 'font-src', 'connect-src']) expect(rules[kind]).toEqual(["'self'"]);
     for (const kind of ['base-uri', 'form-action', 'frame-ancestors']) expect(rules[kind]).toEqual(["'none'"]);

@@ -1,3 +1,4 @@
+import { once } from 'node:events';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { request, type IncomingHttpHeaders } from 'node:http';
 import { connect } from 'node:net';
@@ -22,6 +23,12 @@ const send = (port: number, { path, method = 'GET', headers = {}, body }: Asked)
     response.setEncoding('utf8').on('data', (chunk: string) => { text += chunk; }).on('end', () => done({ status: response.statusCode ?? 0, headers: response.headers, body: text }));
   });
   sent.on('error', failed).end(body);
+});
+
+const canConnect = (host: string, port: number): Promise<boolean> => new Promise((done) => {
+  const socket = connect({ host, port, timeout: 500 });
+  const end = (reached: boolean): void => { socket.destroy(); done(reached); };
+  socket.once('connect', () => end(true)).once('error', () => end(false)).once('timeout', () => end(false));
 });
 
 async function served() {
@@ -99,7 +106,7 @@ describe('the loopback host', () => {
 
   it('stops reading a body that is too large, whatever length it claims', async () => {
     const { call } = await served();
-    const chunked = await call('reading.import', `"${'x'.repeat(BODY_LIMIT_BYTES)}"`, { 'transfer-encoding': 'chunked' }).catch((error: NodeJS.ErrnoException) => error.code);
+    const chunked = await call('reading.import', `"${'x'.repeat(BODY_LIMIT_BYTES)}"`, { 'transfer-encoding': 'chunked' }).catch((error: unknown) => (error as NodeJS.ErrnoException).code);
     expect(typeof chunked === 'object' ? chunked.status : chunked).toSatisfy((end) => end === 413 || end === 'ECONNRESET' || end === 'EPIPE');
     expect(JSON.parse((await call('engine.list', 'null')).body)).toEqual({ ok: true, value: [] });
   });
@@ -111,7 +118,9 @@ describe('the loopback host', () => {
 
   it('outlives a connection that speaks nonsense', async () => {
     const { port, call } = await served();
-    await new Promise<void>((done) => { connect(port, '127.0.0.1', function nonsense() { this.end('NONSENSE\r\n\r\n'); }).on('close', () => done()).on('error', () => undefined).resume(); });
+    const socket = connect(port, '127.0.0.1').on('error', () => undefined);
+    socket.end('NONSENSE\r\n\r\n').resume();
+    await once(socket, 'close');
     expect((await call('engine.list', 'null')).status).toBe(200);
   });
 
@@ -119,7 +128,7 @@ describe('the loopback host', () => {
     const { port } = await served();
     const outside = Object.values(networkInterfaces()).flat().filter((each) => each !== undefined).filter(({ internal, family }) => !internal && family === 'IPv4').map(({ address }) => address);
     for (const address of [...outside, '127.0.0.2']) {
-      const reached = await new Promise<boolean>((done) => { const socket = connect({ host: address, port, timeout: 500 }, () => { socket.destroy(); done(true); }).on('error', () => done(false)).on('timeout', () => { socket.destroy(); done(false); }); });
+      const reached = await canConnect(address, port);
       expect([address, reached]).toEqual([address, false]);
     }
   });

@@ -17,7 +17,9 @@ describe('permissions', () => {
 describe('every page', () => {
   it('stays where it was loaded: each way out is prevented', () => {
     const app = new EventEmitter();
-    const contents = Object.assign(new EventEmitter(), { opened: undefined as unknown, setWindowOpenHandler(handler: (details: object) => unknown) { contents.opened = handler({ url: 'https://x.example' }); } });
+    let opened: unknown;
+    const setWindowOpenHandler = (handler: (details: object) => unknown): void => { opened = handler({ url: 'https://x.example' }); };
+    const contents = Object.assign(new EventEmitter(), { setWindowOpenHandler });
     confinePages(app as never);
     app.emit('web-contents-created', {}, contents);
     for (const way of ['will-navigate', 'will-frame-navigate', 'will-redirect', 'will-attach-webview']) {
@@ -25,6 +27,6 @@ describe('every page', () => {
       contents.emit(way, { preventDefault: () => { prevented = true; } });
       expect([way, prevented]).toEqual([way, true]);
     }
-    expect(contents.opened).toEqual({ action: 'deny' });
+    expect(opened).toEqual({ action: 'deny' });
   });
 });

@@ -10,7 +10,7 @@ const module = new URL('../../../../electron/node/storage/lock.ts', import.meta.
 async function anotherProcessHolding(file: string): Promise<ChildProcess> {
   const script = `import { takeLock } from ${JSON.stringify(module)}; console.log(takeLock(${JSON.stringify(file)}) === null ? 'refused' : 'held'); setInterval(() => {}, 1000);`;
   const other = spawn(process.execPath, ['--input-type=module', '--eval', script], { stdio: ['ignore', 'pipe', 'inherit'] });
-  const [said] = await once(other.stdout!, 'data') as [Buffer];
+  const [said] = await once(other.stdout, 'data') as [Buffer];
   expect(said.toString().trim()).toBe('held');
   return other;
 }
