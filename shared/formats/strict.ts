@@ -6,7 +6,12 @@ export type Problem = { readonly path: string; readonly message: string };
 
 /** What was received, as JSON where it can be put so. A call from a page may also carry what JSON cannot: big integers, objects in a ring. */
 function textOf(received: unknown): string {
-  try { return (JSON.stringify(received) as string | undefined) ?? String(received); } catch { return `a ${typeof received}`; }
+  try {
+    const json: unknown = JSON.stringify(received);
+    return typeof json === 'string' ? json : String(received);
+  } catch {
+    return `a ${typeof received}`;
+  }
 }
 
 const wordsFor = (received: unknown): string => {

@@ -27,7 +27,7 @@ export async function answerRoute(route: Route): Promise<void> {
   const body = request.postDataBuffer();
   const headers = withoutPseudo(await request.allHeaders());
   const asked = new Request(url, { method: request.method(), headers, ...(body === null ? {} : { body: new Uint8Array(body) }) });
-  const response = await handler(asked as Parameters<Handler>[0]);
+  const response = await handler(asked);
   await route.fulfill({ status: response.status, headers: Object.fromEntries(response.headers), body: Buffer.from(await response.arrayBuffer()) });
 }
 
