@@ -16,6 +16,7 @@ import { ReadingFrame } from './reading-frame.tsx';
 import { hrefOf, type Route } from './route.ts';
 import { useAppearance } from './use-appearance.ts';
 import { useRoute } from './use-route.ts';
+import { useTitle } from './use-title.ts';
 
 function Screen({ route }: { route: Route }) {
   const text = useText();
@@ -69,6 +70,7 @@ export function App() {
   const [keysOpen, setKeysOpen] = useState(false);
   const focusOnBench = useFocusOnBench(hrefOf(route));
   useAppearance();
+  useTitle(route);
   useKeys({ '?': () => setKeysOpen(true) });
   useEffect(() => { void start(); }, [start]);
   return (

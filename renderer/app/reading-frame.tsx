@@ -5,6 +5,7 @@ import { useText } from '../text/index.ts';
 import { Button } from '../ui/button.tsx';
 import { Dialog } from '../ui/dialog.tsx';
 import { Notice } from '../ui/notice.tsx';
+import { Said } from '../ui/said.tsx';
 import { useKeys } from '../ui/use-keys.ts';
 import appStyles from './app.module.css';
 import { Bar } from './bar.tsx';
@@ -105,6 +106,7 @@ export function ReadingFrame({ id, station, onKeys }: { id: string; station: Sta
       <StationsRail id={id} station={station} />
       <div className={styles.notices}><LibraryTrouble /><SaveProblem /></div>
       <main id="bench" tabIndex={-1} className={styles.bench}>
+        <h1><Said>{text.shell.stations[station]}</Said></h1>
         <ErrorBoundary key={station} text={text}><StationScreen station={station} /></ErrorBoundary>
       </main>
       <ClosedQuestion />

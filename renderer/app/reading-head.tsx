@@ -33,7 +33,7 @@ function NameAndDate() {
 
 function SaveMark() {
   const { kind } = useSaveState();
-  return <span className={styles.save} data-kind={kind} role="status">{useText().shell.save[kind]}</span>;
+  return <span className={styles.save} data-kind={kind}>{useText().shell.save[kind]}</span>;
 }
 
 function DraftTools() {

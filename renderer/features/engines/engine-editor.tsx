@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useState, type ReactNode } from 'react';
 import { enginePlan } from '../../../core/domain/engine-plan.ts';
 import { hrefOf } from '../../app/route.ts';
 import { navigate } from '../../app/use-route.ts';
@@ -33,21 +33,22 @@ function Preview() {
   );
 }
 
-function Parts() {
+type PartOf = { readonly title: string; readonly paths: readonly string[]; readonly part: ReactNode; readonly summary?: string | undefined };
+
+/** Everything beyond the essentials, folded away until it is wanted or holds something that cannot be taken. */
+function MoreParts() {
   const { edit } = useText().engines;
-  const { draft: { fields } } = useEditing();
-  const { mixture, ignition, fitment } = fields;
-  const summary = (paths: readonly string[]): string => edit.filled(countAt(fields, paths));
-  return (
-    <>
-      <EssentialsPart />
-      <Fold title={edit.layoutPart} summary={summary(['layout', 'cycle', 'plugsPerCylinder', 'firingOrder', 'banks'])}><LayoutPart /></Fold>
-      <Fold title={edit.mixturePart} summary={mixture?.kind ?? edit.filled(0)}><MixturePart /></Fold>
-      <Fold title={edit.ignitionPart} summary={ignition?.kind ?? edit.filled(0)}><IgnitionPart /></Fold>
-      <Fold title={edit.fitmentPart} summary={edit.filled(Object.keys(fitment ?? {}).length)}><FitmentPart /></Fold>
-      <Fold title={edit.buildPart} summary={summary(['boreMm', 'strokeMm', 'rodMm', 'compressionRatio', 'headMaterial', 'aspiration', 'cooling'])}><BuildPart /></Fold>
-    </>
-  );
+  const { draft: { fields }, problemAt } = useEditing();
+  const parts: readonly PartOf[] = [
+    { title: edit.layoutPart, paths: ['layout', 'cycle', 'plugsPerCylinder', 'firingOrder', 'banks'], part: <LayoutPart /> },
+    { title: edit.mixturePart, paths: ['mixture'], part: <MixturePart />, summary: fields.mixture?.kind },
+    { title: edit.ignitionPart, paths: ['ignition'], part: <IgnitionPart />, summary: fields.ignition?.kind },
+    { title: edit.fitmentPart, paths: ['fitment'], part: <FitmentPart />, summary: edit.filled(Object.keys(fields.fitment ?? {}).length) },
+    { title: edit.buildPart, paths: ['boreMm', 'strokeMm', 'rodMm', 'compressionRatio', 'headMaterial', 'aspiration', 'cooling'], part: <BuildPart /> },
+  ];
+  return parts.map(({ title, paths, part, summary }) => (
+    <Fold key={title} level={2} title={title} summary={summary ?? edit.filled(countAt(fields, paths))} keepOpen={paths.some((path) => problemAt(path) !== undefined)}>{part}</Fold>
+  ));
 }
 
 const focusFirstProblem = (): void =>
@@ -64,7 +65,10 @@ export function EngineEditor({ id }: { id: string | null }) {
 
   const save = async (): Promise<void> => {
     setTried(true);
-    if (!checked.ok) return requestAnimationFrame(focusFirstProblem) as unknown as void;
+    if (!checked.ok) {
+      requestAnimationFrame(focusFirstProblem);
+      return;
+    }
     const reply = await saveEngine(id, checked.value);
     if (!reply.ok) return tell({ text: shell.error(reply.error), tone: 'problem' });
     setEngineDraft(id ?? 'new', undefined);
@@ -77,7 +81,8 @@ export function EngineEditor({ id }: { id: string | null }) {
         <div className={styles.fields}>
           <h1>{id === null ? edit.newTitle : edit.title(name)}</h1>
           <p className={styles.hint}>{edit.need}</p>
-          <Parts />
+          <EssentialsPart />
+          <MoreParts />
         </div>
         <aside className={styles.side}>
           <Preview />

@@ -39,7 +39,8 @@ export function EngineShelf() {
   const { engines, shell } = useText();
   const list = useStore((state) => state.engines);
   const problem = useStore((state) => state.enginesProblem);
-  if (problem !== null) return <><h1>{engines.shelf}</h1><Notice tone="problem" title={engines.unreadable}>{shell.error(problem)}</Notice></>;
+  const troubleTold = useStore((state) => state.info?.library.trouble !== null);
+  if (problem !== null) return <><h1>{engines.shelf}</h1>{!troubleTold && <Notice tone="problem" title={engines.unreadable}>{shell.error(problem)}</Notice>}</>;
   if (list.length === 0) return <><UnsavedEngines /><EmptyShelf /></>;
   return (
     <>

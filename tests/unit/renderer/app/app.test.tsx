@@ -132,3 +132,12 @@ describe('a reading on the bench', () => {
     expect(screen.queryByRole('alert')).toBeNull();
   });
 });
+
+it('the window is named after its screen', async () => {
+  freshPage();
+  const id = await openReadingOf(four);
+  await go(`#/reading/${id}/cylinders`);
+  render(<App />);
+  await screen.findByRole('navigation', { name: 'Stations of the reading' });
+  expect(document.title).toBe('The cylinders · Bench four · Corenose');
+});

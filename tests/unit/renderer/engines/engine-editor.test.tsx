@@ -101,3 +101,20 @@ describe('the engine editor', () => {
     expect(saved()[0]?.fitment).toEqual({ gapMm: 0.7112 });
   });
 });
+
+describe('an engine of which something cannot be taken', () => {
+  it('opens the part where it is, and names the place', async () => {
+    render(<EngineEditor id={null} />);
+    await writeFour();
+    await press(/^The plug it asks for/);
+    await user.type(screen.getByRole('textbox', { name: 'Heat value' }), '7');
+    await press(/^The plug it asks for/);
+    expect(screen.queryByRole('textbox', { name: 'Heat value' })).toBeNull();
+    await press('Save the engine');
+    expect(screen.getByRole('textbox', { name: 'Heat value' })).toHaveProperty('value', '7');
+    expect(screen.getByText('Give the scale and the value, or neither.')).toBeTruthy();
+    await user.type(screen.getByRole('textbox', { name: 'Heat scale' }), 'Kelvane');
+    await press('Save the engine');
+    expect(saved()[0]?.fitment).toEqual({ heat: { scale: 'Kelvane', value: '7' } });
+  });
+});
