@@ -67,12 +67,13 @@ describe('npm run diagnose', () => {
     const wrong = { ...single, engine: { use: 'space', cylinders: 2.5, colour: 'red' }, plugs: [{ cylinder: 0 }] };
     const { status, stdout, stderr } = diagnose([fileWith(JSON.stringify(wrong))]);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
-    expect(stderr.trimEnd().split('\n').map((line) => line.slice(0, 60))).toEqual([
-      'engine.use: "space" is not allowed; allowed are road, competition, marine'.slice(0, 60),
-      'engine.cylinders: 2.5 is not a whole number; give cylinders from 1 to 18'.slice(0, 60),
-      'engine.colour: unknown field; allowed are name, use, cycle'.slice(0, 60),
-      'plugs.0.cylinder: 0 is too small; give a cylinder number from 1 to 18'.slice(0, 60),
-    ]);
+    const expected = [
+      'engine.use: "space" is not allowed; allowed are road, competition, marine',
+      'engine.cylinders: 2.5 is not a whole number; give cylinders from 1 to 18',
+      'engine.colour: unknown field; allowed are name, use, cycle',
+      'plugs.0.cylinder: 0 is too small; give a cylinder number from 1 to 18',
+    ];
+    expect(stderr.split('\n')).toEqual([...expected.map((start) => expect.stringContaining(start) as string), '']);
   });
 
   it('tells where a file stops being JSON', () => {
