@@ -6,7 +6,6 @@ import { Button } from '../../ui/button.tsx';
 import { FittedFields, MeasuredFields, NoteField } from './details.tsx';
 import styles from './entry.module.css';
 import { EntryHead } from './entry-head.tsx';
-import { Picture } from './picture.tsx';
 import { QuestionRow, questionId } from './question.tsx';
 import { LATER, partOf, QUICK } from './questions.ts';
 import { Section } from './section.tsx';
@@ -16,6 +15,8 @@ const EMPTY: Tip = {};
 
 type Props = {
   readonly entry: EntryState;
+  /** The large drawing, where it stands beside the questions. */
+  readonly picture: ReactNode;
   readonly regionRef: RefObject<HTMLElement | null>;
   readonly searchRef: RefObject<HTMLInputElement | null>;
   readonly open: ReadonlySet<string>;
@@ -35,7 +36,7 @@ function useFollow(region: RefObject<HTMLElement | null>, question: Question, pl
 }
 
 /** Everything that can be said of one plug, the quick questions first. */
-export function Entry({ entry, regionRef, searchRef, open, onToggle }: Props) {
+export function Entry({ entry, picture, regionRef, searchRef, open, onToggle }: Props) {
   const { tray } = useText();
   const { plug, plugKey, place, question } = entry;
   const tip = plug?.tip ?? EMPTY;
@@ -51,7 +52,7 @@ export function Entry({ entry, regionRef, searchRef, open, onToggle }: Props) {
       {plug === undefined ? (
         <div className={styles.absent}><p>{tray.entry.absent}</p><Button look="main" onClick={() => entry.setRead(true)}>{tray.entry.readAfterAll}</Button></div>
       ) : (
-        <div className={styles.body}>
+        <div className={styles.body} data-picture={picture === undefined ? undefined : ''}>
           <div className={styles.questions} data-questions="">
             {QUICK.map(row)}
             {LATER.map(([name, facets]) => (
@@ -62,7 +63,7 @@ export function Entry({ entry, regionRef, searchRef, open, onToggle }: Props) {
             ))}
             <DetailSections entry={entry} open={open} onToggle={onToggle} />
           </div>
-          <Picture tip={tip} seed={plugKey} />
+          {picture}
         </div>
       )}
     </section>

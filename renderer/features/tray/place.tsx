@@ -38,8 +38,8 @@ export const Place = memo(({ at, plugKey, scale, selected, captioned, onSelect }
       {plug === undefined
         ? <span className={styles.absent}>{tray.tray.notRead}</span>
         : <DrawnTip tip={plug.tip ?? EMPTY} view="end" size={size} seed={plugKey} title="" />}
-      <span className={styles.number}>{at.cylinder}{at.position !== 'only' && <small>{tray.positionShort[at.position]}</small>}</span>
-      {plug !== undefined && <Entered share={entered / FACETS_IN_ALL} />}
+      {at.position !== 'only' && <span className={styles.position}>{tray.positionShort[at.position]}</span>}
+      {plug !== undefined && <Bar className={styles.entered} share={entered / FACETS_IN_ALL} upright />}
       {verdict !== undefined && !captioned && <span className={styles.badge} data-tone={toneOf(verdict)}><ToneShape tone={toneOf(verdict)} /></span>}
       {verdict !== undefined && captioned && (
         <span className={styles.caption}>
@@ -51,12 +51,10 @@ export const Place = memo(({ at, plugKey, scale, selected, captioned, onSelect }
   );
 });
 
-const Entered = ({ share }: { share: number }) => <Bar className={styles.entered} share={share} />;
-
-/** A quiet bar, filled from the left. */
-const Bar = ({ share, className }: { share: number; className: string | undefined }) => (
-  <svg className={className} viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
-    <rect className={styles.track} width="100" height="4" />
-    <rect className={styles.fill} width={100 * share} height="4" />
+/** A quiet bar, filled from the left, or from the bottom. */
+const Bar = ({ share, className, upright = false }: { share: number; className: string | undefined; upright?: boolean }) => (
+  <svg className={className} viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+    <rect className={styles.track} width="100" height="100" />
+    <rect className={styles.fill} y={upright ? 100 - 100 * share : 0} width={upright ? 100 : 100 * share} height={upright ? 100 * share : 100} />
   </svg>
 );

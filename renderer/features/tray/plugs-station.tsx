@@ -1,5 +1,6 @@
 import { useMemo, useRef, type KeyboardEvent } from 'react';
 import { enginePlan } from '../../../core/domain/engine-plan.ts';
+import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useSheet } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { Said } from '../../ui/said.tsx';
@@ -9,6 +10,7 @@ import { commandOf } from './keys.ts';
 import { KeyHints } from './key-hints.tsx';
 import { stationLayout } from './layout.ts';
 import styles from './plugs-station.module.css';
+import { Picture } from './picture.tsx';
 import { questionId } from './question.tsx';
 import { valuesOf } from './questions.ts';
 import { Tray } from './tray.tsx';
@@ -16,6 +18,7 @@ import { useEntry, type Detail } from './use-entry.ts';
 import { useRoom } from './use-room.ts';
 
 const SUPPOSED = { width: 1280, height: 660 };
+const EMPTY: Tip = {};
 const FIELDS = 'input, textarea';
 
 /** The plugs: the tray, and beside it what is said of the one taken from it. Single keys work while the focus is in here and not in a text field. */
@@ -50,11 +53,15 @@ export function PlugsStation() {
     }
   };
 
+  const picture = <Picture tip={entry.plug?.tip ?? EMPTY} seed={entry.plugKey} />;
+  const columns = layout.shape === 'side' ? { gridTemplateColumns: `${layout.tray.width}px minmax(0, 1fr)` } : undefined;
   return (
-    <div ref={station} className={styles.station} data-shape={layout.shape} onKeyDown={onKeyDown}>
+    <div ref={station} className={styles.station} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown}>
       <h1 className={styles.title}><Said>{shell.stations.plugs}</Said></h1>
-      <Tray plan={plan} layout={layout} selected={entry.plugKey} onSelect={entry.select} onEnter={toQuestions} />
-      <Entry entry={entry} regionRef={region} searchRef={search} open={open} onToggle={toggle} />
+      <Tray plan={plan} layout={layout} selected={entry.plugKey} onSelect={entry.select} onEnter={toQuestions}>
+        {layout.picture === 'tray' && entry.plug !== undefined ? picture : undefined}
+      </Tray>
+      <Entry entry={entry} picture={layout.picture === 'entry' ? picture : undefined} regionRef={region} searchRef={search} open={open} onToggle={toggle} />
       <KeyHints keys={tray.keys} />
       <Said><span role="status" aria-live="polite">{entry.saying}</span></Said>
     </div>

@@ -18,15 +18,10 @@ type Props = {
 
 export const questionId = (question: Question): string => `ask-${question}`;
 
-/** What a sample of this question stands on. */
-function groundOf(question: Question, { noseColour, deposit, coverage }: Tip): Tip {
-  switch (question) {
-    case 'noseSurface': case 'deposit': case 'specks': case 'noseDamage': case 'sootRing':
-      return { ...(noseColour && { noseColour }), ...(question === 'deposit' && coverage && coverage !== 'none' && { coverage }) };
-    case 'coverage': return { ...(noseColour && { noseColour }), ...(deposit && deposit !== 'none' && { deposit }) };
-    default: return {};
-  }
-}
+const BARE: Tip = {};
+
+/** How far something spreads is shown with what spreads; every other value stands on the bare drawing, where nothing hides it. */
+const groundOf = (question: Question, { deposit }: Tip): Tip => (question === 'coverage' && deposit !== undefined && deposit !== 'none' ? { deposit } : BARE);
 
 /** One question of a tip: a line with its answer, and its values while it is asked. */
 export function QuestionRow({ question, tip, active, onAsk, onChoose, onUnsure, onClear }: Props) {

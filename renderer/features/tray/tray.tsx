@@ -1,4 +1,4 @@
-import { useEffect, useRef, type KeyboardEvent } from 'react';
+import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
 import type { EnginePlan, PlanPlace } from '../../../core/domain/engine-plan.ts';
 import { plugKey, type PlugKey } from '../../../core/domain/plugs.ts';
 import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
@@ -9,6 +9,7 @@ import { useText } from '../../text/index.ts';
 import { ToneShape, toneOf } from '../../ui/judgement.tsx';
 import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
 import { hasCaptions, type StationLayout } from './layout.ts';
+import { cylinderLabels } from './labels.ts';
 import { nearest, type Direction } from './nearest.ts';
 import { Place } from './place.tsx';
 import { isTipRead } from './questions.ts';
@@ -20,13 +21,15 @@ type Props = {
   readonly selected: PlugKey;
   readonly onSelect: (key: PlugKey) => void;
   readonly onEnter: () => void;
+  /** What lies below the engine where it leaves room. */
+  readonly children?: ReactNode;
 };
 
 const DIRECTIONS: Readonly<Record<string, Direction>> = { ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: 'up', ArrowDown: 'down' };
 const keyAt = ({ cylinder, position }: PlanPlace): PlugKey => plugKey(cylinder, position);
 
 /** The plugs as they lie in the engine. */
-export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnter }: Props) {
+export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnter, children }: Props) {
   const { tray } = useText();
   const list = useRef<HTMLDivElement>(null);
   const captioned = hasCaptions(plan, scale);
@@ -47,10 +50,13 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
   };
 
   return (
-    <section className={styles.tray} data-shape={shape}>
+    <section className={styles.tray} data-shape={shape} data-filled={children === undefined ? undefined : ''}>
       <div className={styles.middle}>
         <div className={styles.plan} style={{ width: plan.width * scale, height: plan.height * scale }}>
           <div className={styles.outline} aria-hidden="true"><PlanDrawing plan={{ ...plan, places: [] }} label="" /></div>
+          {cylinderLabels(plan).map(({ cylinder, x, y }) => (
+            <span key={cylinder} aria-hidden="true" className={styles.number} style={{ left: x * scale, top: y * scale }}>{cylinder}</span>
+          ))}
           <div ref={list} role="listbox" aria-label={tray.tray.name} className={styles.places} onKeyDown={onKeyDown}>
             {plan.places.map((place) => {
               const key = keyAt(place);
@@ -59,6 +65,7 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
           </div>
         </div>
       </div>
+      {children}
       <footer className={styles.foot}>
         <PlanCaption plan={plan} />
         {!captioned && <Groups />}

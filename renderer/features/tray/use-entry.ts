@@ -76,7 +76,7 @@ export function useEntry(): Entry {
   const set = (about: Question, value: string | undefined): void => {
     const action = about === 'overall' ? { type: 'overall', plug: selected, value } : { type: 'tip', plug: selected, facet: about, value };
     act(action as ReadingAction);
-    say(value === undefined ? words.said.cleared(name, asked(about)) : words.said.set(name, asked(about), words.valueName(value)));
+    say(value === undefined ? words.said.cleared(name, words.spoken[about]) : words.said.set(name, words.spoken[about], words.valueName(value)));
   };
   const choose: Entry['choose'] = (about, value, then = 'question') => {
     set(about, value);
@@ -87,7 +87,7 @@ export function useEntry(): Entry {
     if (question === 'overall' || plug?.tip?.[question] === undefined) return say(words.said.nothingToDoubt);
     const on = !(plug.tip.unsure ?? []).includes(question);
     act({ type: 'unsure', plug: selected, facet: question, on });
-    say(words.said.unsure(name, asked(question), on));
+    say(words.said.unsure(name, words.spoken[question], on));
   };
   const copy = (onlyEmpty: boolean): void => {
     if (!isTipRead(plug?.tip)) return say(words.said.nothingToCopy(name));

@@ -35,6 +35,9 @@ const short: Readonly<Record<FacetName, string>> = {
   noseDamage: 'damage', insulator: 'insulator', body: 'body', terminal: 'terminal', seat: 'seat', threads: 'threads', contact: 'contact marks',
 };
 
+/** What a screen reader hears once an answer is given. */
+const spoken: Readonly<Record<Question, string>> = { ...short, overall: 'at a glance', noseColour: 'nose colour', noseSurface: 'nose surface', shellRim: 'rim', noseDamage: 'nose damage' };
+
 /** Where to look, and how. Common practice, no source. */
 const where: Readonly<Record<Question, string>> = {
   overall: 'All you can say without looking closely. It may stand alone.',
@@ -96,8 +99,8 @@ const entry = {
   next: 'Next plug',
   copyToEmpty: 'Copy to the rest',
   copyToAll: 'Copy to all',
-  clearTip: 'Clear the tip',
-  notRead: 'This plug was not read',
+  clearTip: 'Clear',
+  notRead: 'Not read',
   readAfterAll: 'Read this plug',
   absent: 'This plug is left out of the reading. It counts as not read: evidence for nothing.',
   search: 'Find a value',
@@ -125,16 +128,16 @@ const said = {
 };
 
 const measured = {
-  gapMm: { label: 'Gap', hint: 'With a wire gauge, before bending anything' },
-  resistorKOhm: { label: 'Resistance', hint: 'Terminal to centre electrode, cold' },
-  insulationMOhm: { label: 'Insulation', hint: 'Terminal to shell, clean and dry outside' },
-  removalTorqueNm: { label: 'Torque to loosen', hint: 'As the plug began to turn' },
+  gapMm: { label: 'Gap', hint: 'With a wire gauge, before bending anything.' },
+  resistorKOhm: { label: 'Resistance', hint: 'Terminal to centre electrode, cold.' },
+  insulationMOhm: { label: 'Insulation', hint: 'Terminal to shell, clean and dry outside.' },
+  removalTorqueNm: { label: 'Torque to loosen', hint: 'As the plug began to turn.' },
 };
 
 const fitted = {
   designation: 'Designation on the plug',
   steps: 'Heat steps from the specified plug',
-  stepsHint: 'Hotter counts up from 0, colder counts down',
+  stepsHint: 'Hotter counts up from 0, colder counts down.',
   matches: 'Is it the plug the engine asks for?',
   yes: 'Yes',
   no: 'No',
@@ -154,9 +157,8 @@ const keys: readonly { readonly keys: readonly string[]; readonly short: string;
   { keys: ['C', 'Shift C'], short: 'copy to rest, to all', does: 'Copy this tip to the plugs that have nothing yet, or to all' },
   { keys: ['/'], short: 'find', does: 'Find a value by its word' },
   { keys: ['M', 'N'], short: 'measure, note', does: 'To the measurements, to the note' },
-  { keys: ['Enter'], short: 'to the questions', does: 'From the tray to the questions' },
 ];
 
 const valueName = (value: string): string => value;
 
-export const tray = { parts, questions, short, where, positionShort, placeName, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName };
+export const tray = { parts, questions, spoken, where, positionShort, placeName, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName };

@@ -14,7 +14,7 @@ export function deposit(value: Deposit, work: Work): Shape[] {
     case 'none': return [noneSign(work.pen, work.site.signs[0])];
     case 'light dusting': return [film(work, hex(colour), 0.28), stipple(work, 620, 0.24, lit(colour, 1.2), 0.8), stipple(work, 220, 0.2, lit(colour, 0.5), 0.5)];
     case 'heavy tan': return [...shore(work, lit(colour, 0.4)), film(work, lit(colour, 0.85)), ...crumbs(work, 170, 0.8, colour)];
-    case 'dry soot': return [film(work, hex(colour), 0.96), stipple(work, 320, 0.5, SHADOW, 0.75), stipple(work, 200, 0.3, lit(colour, 2.9), 0.55)];
+    case 'dry soot': return [film(work, hex(colour), 0.96), stipple(work, 520, 0.36, SHADOW, 0.55), stipple(work, 420, 0.22, lit(colour, 3.2), 0.5)];
     case 'hard carbon': return [film(work, hex(colour)), ...plates(work, colour)];
     case 'carbon of unknown kind': return [film(work, hex(colour), 0.82), hatch(work, 1, CHALK, 0.6)];
     case 'wet oil': return [...shore(work, lit(colour, 3.4)), film(work, hex(colour), 0.97), gloss(work, 0.9), ...drops(work, apart(work, 12), 1, colour)];

@@ -10,7 +10,7 @@ export function noseSurface(value: FacetValue<'noseSurface'>, work: Work, colour
   switch (value) {
     case 'bare': return [group({ fill: 'none', strokeLinecap: 'round' }, work.site.shines.map((d) => path(d, { ...line(work.pen, 1.6, SHINE), strokeOpacity: 0.75 })))];
     case 'fine powder': return [stipple(work, 620, 0.26, lit(base, 1.5), 0.75), stipple(work, 300, 0.24, lit(base, 0.5), 0.6)];
-    case 'matt soot': return [film(work, hex(SOOT), 0.62), stipple(work, 420, 0.38, SHADOW, 0.6), stipple(work, 160, 0.26, lit(SOOT, 2.6), 0.5)];
+    case 'matt soot': return [film(work, hex(SOOT), 0.62), stipple(work, 520, 0.34, SHADOW, 0.5), stipple(work, 360, 0.22, lit(SOOT, 3), 0.5)];
     case 'wet': return [film(work, hex(WET), 0.3), gloss(work, 0.95), ...wetSpots(work)];
     case 'glossy glaze': return [film(work, hex(DEPOSIT_TONE.glaze), colour ? 0.3 : 0.6), gloss(work, 0.75), gloss(work, 0.35)];
     case 'crust': return crumbs(work, 150, 0.95, base);

@@ -32,7 +32,7 @@ function onRim(value: FacetValue<'shellRim'>, work: Work): Shape[] {
     case 'blued': return turned;
     case 'light grey': return [film(work, hex(NOSE_TONE['light grey']), 0.85), stipple(work, 380, 0.26, lit(NOSE_TONE['light grey'], 1.4), 0.7), stipple(work, 160, 0.22, SHADOW, 0.3)];
     case 'even soot': return [film(work, lit(SOOT, 1.25), 0.94), stipple(work, 260, 0.24, lit(SOOT, 2.4), 0.4)];
-    case 'heavy soot': return [film(work, lit(SOOT, 0.6)), stipple(work, 320, 0.7, SHADOW), stipple(work, 220, 0.36, lit(SOOT, 3.2), 0.5)];
+    case 'heavy soot': return [film(work, lit(SOOT, 0.6)), stipple(work, 520, 0.4, SHADOW, 0.6), stipple(work, 420, 0.24, lit(SOOT, 3), 0.45)];
     case 'wet oil': return [film(work, hex(DEPOSIT_TONE['wet oil']), 0.97), gloss(work, 0.95), ...drops(work, apart(work, 26), 1.1, DEPOSIT_TONE['wet oil'])];
     case 'ash': return [film(work, lit(DEPOSIT_TONE['ash crust'], 0.5)), ...crumbs(work, 420, 0.95, DEPOSIT_TONE['ash crust'])];
   }
@@ -41,7 +41,9 @@ function onRim(value: FacetValue<'shellRim'>, work: Work): Shape[] {
 /** Heavy soot does not end at an edge. */
 function fluff(pen: Pen): Shape[] {
   const luck = luckOf(pen, 'fluff');
-  const count = pen.fine ? 64 : 26;
-  const tufts = Array.from({ length: count }, (_, i) => blob(polar(i % 2 === 0 ? R.bore - luck.between(0, 2) : R.rim + luck.between(0, 2), i / count), luck.between(2, 4), 0.3, luck, 6));
-  return [path(tufts.join(''), { fill: lit(SOOT, 0.8), stroke: 'none' })];
+  const tufts = Array.from({ length: Math.ceil(230 / pen.coarse) }, (_, i) => {
+    const edge = i % 3 === 0 ? R.bore - luck.between(-1, 2.4) : R.rim + luck.between(-1.4, 3.4);
+    return blob(polar(edge, luck.next()), luck.between(0.7, 2.6) * pen.coarse ** 0.5, 0.4, luck, 6);
+  });
+  return [path(tufts.join(''), { fill: lit(SOOT, 0.75), stroke: 'none' })];
 }
