@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { FAHRENHEIT_AT_0_C, PER_UNIT } from '../../core/units.ts';
 import type { Settings } from '../../shared/channels.ts';
 
 export type Units = Settings['units'];
@@ -6,14 +7,14 @@ type Unit = { readonly name: string; readonly decimals: number; readonly perUnit
 
 const same = (name: string, decimals: number) => ({ metric: { name, decimals, perUnit: 1 }, inch: { name, decimals, perUnit: 1 } });
 
-/** Units of each quantity. `perUnit`: what one of it is in the sheet's own unit. Factors: NIST Special Publication 811 (2008), appendix B. */
+/** Units of each quantity. `perUnit`: what one of it is in the sheet's own unit. */
 export const QUANTITIES = {
-  length: { metric: { name: 'mm', decimals: 2, perUnit: 1 }, inch: { name: 'in', decimals: 3, perUnit: 25.4 } },
-  pressure: { metric: { name: 'kPa', decimals: 0, perUnit: 1 }, inch: { name: 'psi', decimals: 1, perUnit: 6.894757 } },
-  temperature: { metric: { name: '°C', decimals: 0, perUnit: 1 }, inch: { name: '°F', decimals: 0, perUnit: 1 / 1.8, zeroAt: 32 } },
-  torque: { metric: { name: 'N·m', decimals: 1, perUnit: 1 }, inch: { name: 'lb-ft', decimals: 1, perUnit: 1.355818 } },
-  distance: { metric: { name: 'km', decimals: 0, perUnit: 1 }, inch: { name: 'mi', decimals: 0, perUnit: 1.609344 } },
-  altitude: { metric: { name: 'm', decimals: 0, perUnit: 1 }, inch: { name: 'ft', decimals: 0, perUnit: 0.3048 } },
+  length: { metric: { name: 'mm', decimals: 2, perUnit: 1 }, inch: { name: 'in', decimals: 3, perUnit: PER_UNIT.inch } },
+  pressure: { metric: { name: 'kPa', decimals: 0, perUnit: 1 }, inch: { name: 'psi', decimals: 1, perUnit: PER_UNIT.psi } },
+  temperature: { metric: { name: '°C', decimals: 0, perUnit: 1 }, inch: { name: '°F', decimals: 0, perUnit: PER_UNIT.fahrenheit, zeroAt: FAHRENHEIT_AT_0_C } },
+  torque: { metric: { name: 'N·m', decimals: 1, perUnit: 1 }, inch: { name: 'lb-ft', decimals: 1, perUnit: PER_UNIT.poundFoot } },
+  distance: { metric: { name: 'km', decimals: 0, perUnit: 1 }, inch: { name: 'mi', decimals: 0, perUnit: PER_UNIT.mile } },
+  altitude: { metric: { name: 'm', decimals: 0, perUnit: 1 }, inch: { name: 'ft', decimals: 0, perUnit: PER_UNIT.foot } },
   resistance: same('kΩ', 2),
   insulation: same('MΩ', 2),
   share: same('%', 1),
