@@ -11,7 +11,10 @@ const same = (name: string, decimals: number) => ({ metric: { name, decimals, pe
 export const QUANTITIES = {
   length: { metric: { name: 'mm', decimals: 2, perUnit: 1 }, inch: { name: 'in', decimals: 3, perUnit: PER_UNIT.inch } },
   pressure: { metric: { name: 'kPa', decimals: 0, perUnit: 1 }, inch: { name: 'psi', decimals: 1, perUnit: PER_UNIT.psi } },
-  temperature: { metric: { name: '°C', decimals: 0, perUnit: 1 }, inch: { name: '°F', decimals: 0, perUnit: PER_UNIT.fahrenheit, zeroAt: FAHRENHEIT_AT_0_C } },
+  temperature: {
+    metric: { name: '°C', decimals: 0, perUnit: 1 },
+    inch: { name: '°F', decimals: 0, perUnit: PER_UNIT.fahrenheit, zeroAt: FAHRENHEIT_AT_0_C },
+  },
   torque: { metric: { name: 'N·m', decimals: 1, perUnit: 1 }, inch: { name: 'lb-ft', decimals: 1, perUnit: PER_UNIT.poundFoot } },
   distance: { metric: { name: 'km', decimals: 0, perUnit: 1 }, inch: { name: 'mi', decimals: 0, perUnit: PER_UNIT.mile } },
   altitude: { metric: { name: 'm', decimals: 0, perUnit: 1 }, inch: { name: 'ft', decimals: 0, perUnit: PER_UNIT.foot } },
