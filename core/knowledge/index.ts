@@ -29,11 +29,12 @@ export const KNOWLEDGE: Knowledge = {
   version: '1.0.0',
   sources: SOURCES,
   conditions: [
-    ...sootConditions, ...wetConditions, ...depositsConditions, ...heatConditions, ...wearAndElectricsConditions, ...bodyAndFitConditions, ...harmlessConditions,
+    ...sootConditions, ...wetConditions, ...depositsConditions, ...heatConditions, ...wearAndElectricsConditions, ...bodyAndFitConditions,
+    ...harmlessConditions,
   ],
   causes: [
-    ...mixtureCauses, ...ignitionCauses, ...heatValueCauses, ...temperatureCauses, ...oilCauses, ...fuelAndDepositsCauses, ...coolantCauses, ...mechanicalCauses,
-    ...fittingCauses, ...useCauses, ...ageCauses, ...harmlessCauses,
+    ...mixtureCauses, ...ignitionCauses, ...heatValueCauses, ...temperatureCauses, ...oilCauses, ...fuelAndDepositsCauses, ...coolantCauses,
+    ...mechanicalCauses, ...fittingCauses, ...useCauses, ...ageCauses, ...harmlessCauses,
   ],
   checks: CHECKS,
   stopRules: STOP_RULES,

@@ -30,7 +30,9 @@ type Grounds = {
 };
 
 /** With the condition alone on the plug, the finding takes this value with the probability the word stands for. */
-export type Appearance = { [F in PlugFindingName]: { readonly finding: F; readonly is: PlugFindingValue<F>; readonly strength: Strength } & Grounds }[PlugFindingName];
+export type Appearance = {
+  [F in PlugFindingName]: { readonly finding: F; readonly is: PlugFindingValue<F>; readonly strength: Strength } & Grounds;
+}[PlugFindingName];
 
 export type SymptomLink = { readonly symptom: SymptomTag; readonly strength: Strength } & Grounds;
 
@@ -96,7 +98,9 @@ export type Needs = {
  */
 export type CauseScope = 'plug' | 'cylinder' | 'neighbours' | 'mixture group' | 'coil' | 'ignition set' | 'bank' | 'engine';
 
-export type CylinderShow = { [F in CylinderFindingName]: { readonly finding: F; readonly is: CylinderFindingValue<F>; readonly strength: Strength } & Grounds }[CylinderFindingName];
+export type CylinderShow = {
+  [F in CylinderFindingName]: { readonly finding: F; readonly is: CylinderFindingValue<F>; readonly strength: Strength } & Grounds;
+}[CylinderFindingName];
 
 export type Cause = {
   readonly id: string;
@@ -155,7 +159,12 @@ export type StopRule = { readonly id: string; readonly words: string; readonly a
 export type Caution = { readonly id: string; readonly words: string; readonly when?: readonly Term[] } & Grounds;
 
 /** Two findings that hardly ever stand on one plug together. */
-export type Contradiction = { readonly id: string; readonly first: { readonly plug: PlugFindingName; readonly is: readonly string[] }; readonly second: { readonly plug: PlugFindingName; readonly is: readonly string[] }; readonly words: string } & Grounds;
+export type Contradiction = {
+  readonly id: string;
+  readonly first: { readonly plug: PlugFindingName; readonly is: readonly string[] };
+  readonly second: { readonly plug: PlugFindingName; readonly is: readonly string[] };
+  readonly words: string;
+} & Grounds;
 
 export type Source = { readonly id: SourceId; readonly title: string; readonly read: string };
 

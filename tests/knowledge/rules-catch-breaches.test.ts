@@ -4,12 +4,18 @@ import { lintKnowledge, type KnowledgeRule } from '../../core/knowledge/lint/rul
 import { KNOWLEDGE_RULES } from '../../core/knowledge/lint/rules.ts';
 import type { Caution, Cause, Check, Condition, Knowledge } from '../../core/knowledge/types.ts';
 
-const condition = (id: string, change: Partial<Condition>): Knowledge => ({ ...KNOWLEDGE, conditions: KNOWLEDGE.conditions.map((c) => (c.id === id ? { ...c, ...change } : c)) });
-const cause = (id: string, change: (old: Cause) => Partial<Cause>): Knowledge => ({ ...KNOWLEDGE, causes: KNOWLEDGE.causes.map((c) => (c.id === id ? { ...c, ...change(c) } : c)) });
-const check = (id: string, change: Partial<Check>): Knowledge => ({ ...KNOWLEDGE, checks: KNOWLEDGE.checks.map((c) => (c.id === id ? { ...c, ...change } : c)) });
+/** The list with one entry changed. */
+const edited = <T extends { readonly id: string }>(list: readonly T[], id: string, change: (old: T) => Partial<T>): T[] =>
+  list.map((entry) => (entry.id === id ? { ...entry, ...change(entry) } : entry));
+
+const condition = (id: string, change: Partial<Condition>): Knowledge => ({ ...KNOWLEDGE, conditions: edited(KNOWLEDGE.conditions, id, () => change) });
+const cause = (id: string, change: (old: Cause) => Partial<Cause>): Knowledge => ({ ...KNOWLEDGE, causes: edited(KNOWLEDGE.causes, id, change) });
+const check = (id: string, change: Partial<Check>): Knowledge => ({ ...KNOWLEDGE, checks: edited(KNOWLEDGE.checks, id, () => change) });
 const cautions = (change: (old: readonly Caution[]) => Caution[]): Knowledge => ({ ...KNOWLEDGE, cautions: change(KNOWLEDGE.cautions) });
 const causesWithout = (drop: (cause: Cause) => Partial<Cause>): Knowledge => ({ ...KNOWLEDGE, causes: KNOWLEDGE.causes.map((c) => ({ ...c, ...drop(c) })) });
-const conditionsWithout = (drop: (c: Condition) => Partial<Condition>): Knowledge => ({ ...KNOWLEDGE, conditions: KNOWLEDGE.conditions.map((c) => ({ ...c, ...drop(c) })) });
+const conditionsWithout = (drop: (condition: Condition) => Partial<Condition>): Knowledge => ({
+  ...KNOWLEDGE, conditions: KNOWLEDGE.conditions.map((c) => ({ ...c, ...drop(c) })),
+});
 
 const soot = { because: 'Planted to see the rule at work.', source: 'S16' } as const;
 

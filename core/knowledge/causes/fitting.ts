@@ -15,10 +15,10 @@ export const fittingCauses: readonly Cause[] = [
     ],
     scope: 'plug',
     kind: 'fitting',
-    prior: 'occasional',
+    prior: 'common',
     makes: [
       { condition: 'not-sealing', strength: 'almost always', because: 'A loose plug leaks.', source: ['S16', 'W6', 'W15'] },
-      { condition: 'runs-hot', strength: 'usually', because: 'It has lost its heat path.', source: ['S16', 'W6', 'W15'] },
+      { condition: 'runs-hot', strength: 'often', because: 'It has lost its heat path.', source: ['S16', 'W6', 'W15'] },
       { condition: 'blistered', strength: 'often', because: 'It can overheat badly.', source: ['S16', 'W14'] },
       { condition: 'knock-early', strength: 'rarely', because: 'Its hot nose brings knock near.', source: 'S68' },
       { condition: 'melted', strength: 'rarely', because: 'Its nose can pass the limit of pre-ignition.', source: 'S66' },

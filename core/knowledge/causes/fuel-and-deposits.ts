@@ -28,9 +28,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { symptom: 'misfire', strength: 'sometimes', because: 'Lead shunts the gap.', source: 'S07' },
     ],
     moved: [
-      { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
+      { by: { fuel: ['leaded petrol'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
+      { by: { fuel: ['avgas'] }, how: 'likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { fuel: ['petrol', 'E10', 'two-stroke premix'] }, how: 'much less likely', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
-      { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: ['S07', 'S50'] },
+      { by: { use: ['aircraft'] }, how: 'much likelier', because: 'Aircraft petrol is leaded.', source: ['S07', 'S50'] },
       { by: { duty: ['idle', 'light load'] }, how: 'likelier', because: 'Low power does not scavenge.', source: 'S07' },
       { by: { tag: 'long idling' }, how: 'likelier', because: 'Idling does not scavenge.', source: 'S07' },
       { by: { duty: ['full load'] }, how: 'less likely', because: 'High power scavenges.', source: 'S07' },

@@ -117,7 +117,7 @@ export const mixtureCauses: readonly Cause[] = [
   },
   {
     id: 'float-level-high-all',
-    name: 'Float level or needle valve at fault',
+    name: 'Float level or needle valve at fault throughout',
     synonyms: ['float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing'],
     scope: 'engine',
     kind: 'mixture',

@@ -205,7 +205,7 @@ export const temperatureCauses: readonly Cause[] = [
     prior: 'rare',
     makes: [
       { condition: 'melted', strength: 'usually', because: 'A glowing spot lights the charge before the spark.', source: ['S66', 'S67'] },
-      { condition: 'blistered', strength: 'often', because: 'The nose blisters first.', source: 'W6' },
+      { condition: 'blistered', strength: 'sometimes', because: 'The nose blisters first.', source: 'W6' },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock follows.', source: 'S66' },
     ],
     shows: [
