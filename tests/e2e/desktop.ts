@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { chromium, _electron, type Page } from 'playwright-core';
 import { electronBinary } from '../../electron/start/electron-binary.ts';
 import { ROOT } from '../../electron/start/targets.ts';
-import { meant } from './electron-stand-in/addresses.ts';
+import { meant, shown } from './electron-stand-in/addresses.ts';
 
 export type DesktopGiven = { readonly library: string; readonly profile: string; readonly args?: readonly string[] };
 
@@ -24,7 +24,15 @@ export type Desktop = {
 
 /** `npm run e2e:desktop` sets this; the same specs then run on the real binary. */
 export const onBinary = process.env['CORENOSE_E2E_BINARY'] === '1';
-export const skipReason = onBinary && electronBinary() === null ? 'skipped: no Electron binary' : null;
+export const skipReason = onBinary ? whyNotOnBinary() : null;
+
+function whyNotOnBinary(): string | null {
+  if (electronBinary() === null) return 'skipped: no Electron binary';
+  return process.platform !== 'win32' && process.getuid?.() === 0 ? 'skipped: the sandbox needs an ordinary user' : null;
+}
+
+/** An address of the program as it must be written in this window. */
+export const shownOn = (address: string): string => (onBinary ? address : shown(address));
 
 export const openDesktop = (given: DesktopGiven): Promise<Desktop> => (onBinary ? openOnBinary(given) : openOnStandIn(given));
 
