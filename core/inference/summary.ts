@@ -32,6 +32,9 @@ export const VERDICT_PHRASES: { readonly [V in Verdict]: readonly [one: string, 
 type Named = Pick<PlugFindings, 'cylinder' | 'position' | 'verdict'>;
 const placeOf = ({ cylinder, position }: Named): string => (position === 'only' ? `${cylinder}` : `${cylinder} ${position}`);
 
+/** More places than this are counted, not listed, when they are not what one looks for. */
+const MOST_LISTED = 4;
+
 function group(verdict: Verdict, plugs: readonly Named[], all: number): string {
   const [one, several] = VERDICT_PHRASES[verdict];
   if (plugs.length === all && all > 1) return `all ${all} plugs ${several}`;
@@ -44,8 +47,10 @@ export function verdictSentence(plugs: readonly Named[]): string {
   const verdicts = [...new Set(plugs.map((p) => p.verdict))].sort((a, b) => rank(a) - rank(b));
   const parts = verdicts.map((verdict) => {
     const those = plugs.filter((p) => p.verdict === verdict);
-    const rest = verdicts.length === 2 && verdict === 'normal' && those.length > 1;
-    return rest ? `the other ${those.length} look normal` : group(verdict, those, plugs.length);
+    const [, several] = VERDICT_PHRASES[verdict];
+    if (verdicts.length === 2 && verdict === 'normal' && those.length > 1) return `the other ${those.length} ${several}`;
+    const counted = verdicts.length > 1 && rank(verdict) > 0 && those.length > MOST_LISTED;
+    return counted ? `${those.length} others ${several}` : group(verdict, those, plugs.length);
   });
   return sentence(parts.join('; '));
 }
