@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import '../ui/fonts.css';
 import '../ui/tokens.css';
 import '../ui/base.css';
+import '../ui/print.css';
 import { App } from './app.tsx';
 
 const page = document.getElementById('page');

@@ -1,4 +1,5 @@
-import type { Findings } from '../../../shared/formats/findings.v1.ts';
+import type { ReactNode } from 'react';
+import type { Findings, NextCheck } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
 import { Causes } from './causes.tsx';
 import { cited } from './cited.ts';
@@ -8,17 +9,19 @@ import { NextChecks } from './next-checks.tsx';
 import { PlanList } from './plan-list.tsx';
 import { SourceList } from './source-list.tsx';
 import { StopNotices } from './stop-notices.tsx';
-import type { NextCheck } from '../../../shared/formats/findings.v1.ts';
 
 type Props = { readonly findings: Findings; readonly hrefOf: (check: NextCheck) => string };
 
-/** The answer for the engine: the sentence, what stops it, the plan, the heat value. */
-export function Answer({ findings }: { findings: Findings }) {
+/** The answer for the engine: the sentence, what stops it, the plan, the heat value. `children`: what can be done with the whole. */
+export function Answer({ findings, children }: { findings: Findings; children?: ReactNode }) {
   const text = useText().findings;
   return (
     <>
-      <p className={styles.summary}>{findings.summary}</p>
-      <p className={styles.expert}>{text.expert}</p>
+      <div className={styles.opening}>
+        <p className={styles.summary}>{findings.summary}</p>
+        <div className={styles.tools}>{children}</div>
+        <p className={styles.expert}>{text.expert}</p>
+      </div>
       <StopNotices stop={findings.stop} />
       <PlanList plan={findings.plan} />
       <HeatStep heat={findings.heat} />

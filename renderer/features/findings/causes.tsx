@@ -23,7 +23,7 @@ function Cause({ cause, startOpen }: { cause: CauseFinding; startOpen: boolean }
   );
 }
 
-/** Causes by belief; the first lies open. What is folded on the screen is printed. */
+/** Causes by belief; the first lies open. Paper shows what lies open. */
 export const Causes = ({ causes, firstOpen = true }: { causes: readonly CauseFinding[]; firstOpen?: boolean }) => (
   <ol className={styles.causes}>{causes.map((cause, i) => <Cause key={cause.id} cause={cause} startOpen={firstOpen && i === 0} />)}</ol>
 );

@@ -20,7 +20,7 @@ type Props = {
   /** Where the outcome of a check is written down. */
   readonly hrefOf: (check: NextCheck) => string;
   readonly onShow?: (key: PlugKey) => void;
-  /** Said beside the print button, as while the findings are being worked out anew. */
+  /** What is going on with the findings, such as that they are being worked out anew. */
   readonly status?: string;
 };
 
@@ -41,11 +41,13 @@ export function FindingsView({ findings, sheet, places, hrefOf, onShow, status =
       <PaperHead sheet={sheet} />
       <div className={styles.top}>
         <PlugStrip sheet={sheet} places={places} plugs={findings.plugs} shown={shown} onShow={(key) => { setPicked(key); onShow?.(key); }} />
-        <div className={styles.tools}><p role="status" className={styles.status}>{status}</p><Button onClick={() => window.print()}>{text.print}</Button></div>
       </div>
       <div className={styles.panes}>
         <div className={styles.pane}>
-          <Answer findings={findings} />
+          <Answer findings={findings}>
+            <p role="status" className={styles.status}>{status}</p>
+            <Button onClick={() => window.print()}>{text.print}</Button>
+          </Answer>
           <EngineFindings findings={findings} hrefOf={hrefOf} />
           <Closing findings={findings} />
         </div>

@@ -38,7 +38,7 @@ export function PlugDetail({ plug, sheet, hrefOf }: { plug: PlugFindings; sheet:
   const name = text.place(plug.cylinder, plug.position);
   const tip = plugAt(sheet, key)?.tip ?? {};
   return (
-    <article className={styles.plug} aria-label={name}>
+    <article className={styles.plug} aria-label={name} data-quiet={plug.causes.length === 0 || undefined}>
       <header className={styles.head}>
         <div className={styles.tips}>
           <DrawnTip tip={tip} view="end" size={156} seed={key} />

@@ -10,8 +10,10 @@ import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { toneOf, ToneShape } from '../../ui/judgement.tsx';
 import styles from './plug-strip.module.css';
 
-/** More plugs than this are laid out closer. */
+/** More plugs than this are laid out closer, or as upright tiles. */
 const MANY = 12;
+const VERY_MANY = 20;
+const laidOut = (count: number): string => (count > VERY_MANY ? 'tiles' : count > MANY ? 'close' : 'wide');
 
 type Props = {
   readonly sheet: ReadingSheet;
@@ -43,7 +45,7 @@ function Plug({ place, tip, found }: { place: PlugPlace; tip: Tip; found: PlugFi
 export function PlugStrip({ sheet, places, plugs, shown, onShow }: Props) {
   const text = useText().findings;
   return (
-    <ToggleGroup.Root type="single" className={styles.strip} data-many={places.length > MANY || undefined} aria-label={text.strip}
+    <ToggleGroup.Root type="single" className={styles.strip} data-layout={laidOut(places.length)} aria-label={text.strip}
       value={shown} onValueChange={(key) => key !== '' && onShow(key)}>
       {places.map((place) => {
         const key = keyOf(place);
