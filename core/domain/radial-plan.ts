@@ -31,7 +31,8 @@ export function radialPlan(engine: Engine, positions: readonly Position[]): Engi
   const rowOf = (cylinder: number): number => rows.findIndex((row) => row.includes(cylinder));
   const cylinders = Array.from({ length: engine.cylinders }, (_, i) => i + 1);
   const at = (cylinder: number): ReturnType<typeof spoke> => spoke(star, (cylinder - 1) / engine.cylinders, rowOf(cylinder));
-  const places = cylinders.flatMap((cylinder) => positions.map((position, p): PlanPlace => ({ cylinder, position, bank: rowOf(cylinder), ...at(cylinder)(p * LEAST_SPACING) })));
+  const places = cylinders.flatMap((cylinder) => positions.map((position, p): PlanPlace =>
+    ({ cylinder, position, bank: rowOf(cylinder), ...at(cylinder)(p * LEAST_SPACING) })));
   const barrels = cylinders.map((cylinder): PlanShape => {
     const [from, to] = [at(cylinder)(-(inner - LEAST_RADIUS / 2)), at(cylinder)((positions.length - 1) * LEAST_SPACING)];
     return { part: 'barrel', shape: 'line', x1: from.x, y1: from.y, x2: to.x, y2: to.y };

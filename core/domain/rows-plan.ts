@@ -20,7 +20,14 @@ function drawnRows(engine: Engine): readonly (readonly number[])[] {
   return [only.slice(0, half), only.slice(half)];
 }
 
-type Grid = { readonly acrossRow: boolean; readonly spacing: number; readonly depth: number; readonly longest: number; readonly crankcase: number; readonly height: number };
+type Grid = {
+  readonly acrossRow: boolean;
+  readonly spacing: number;
+  readonly depth: number;
+  readonly longest: number;
+  readonly crankcase: number;
+  readonly height: number;
+};
 
 const heightOf = (rows: number, depth: number, crankcase: number): number => 2 * MARGIN + rows * depth + (rows - 1) * crankcase;
 
