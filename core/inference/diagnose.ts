@@ -8,7 +8,7 @@ import { doubtsFor } from './doubts.ts';
 import { evidenceOf, type PlugEvidence } from './evidence.ts';
 import { explainCause, removalsFor, type Removals } from './explain.ts';
 import { networkFor, type Instance } from './network.ts';
-import { nextChecks } from './next-check.ts';
+import { nextChecks, worldsOf, type World } from './next-check.ts';
 import { planFor } from './plan.ts';
 import { plugBeliefs } from './plug-belief.ts';
 import { solverFor, type Solution, type SolvedCylinder } from './posterior.ts';
@@ -19,7 +19,7 @@ import { judge, type PlugVerdict } from './verdict.ts';
 
 export type Given = { readonly knowledge: Knowledge; readonly digest: string };
 
-type Judged = { readonly plug: PlugEvidence; readonly solved: SolvedCylinder; readonly judgement: PlugVerdict };
+type Judged = { readonly plug: PlugEvidence; readonly judgement: PlugVerdict };
 
 const MOST_CAUSES = 5;
 const LEAST_CAUSE = 0.03;
@@ -30,9 +30,19 @@ function judgeAll(solution: Solution, knowledge: Knowledge): Judged[] {
     const beliefs = plugBeliefs(solved);
     return cylinder.plugs.map((plug, p) => {
       const said = plug.seen.length > 0 || cylinder.symptoms.length > 0 || cylinder.seen.length > 0;
-      return { plug, solved, judgement: judge(beliefs[p] as (typeof beliefs)[number], knowledge.conditions, said) };
+      return { plug, judgement: judge(beliefs[p] as (typeof beliefs)[number], knowledge.conditions, said) };
     });
   });
+}
+
+/** Remembers the answer for every cylinder asked for. */
+function once<T>(make: (cylinder: number) => T): (cylinder: number) => T {
+  const known = new Map<number, T>();
+  return (cylinder) => {
+    const found = known.get(cylinder) ?? make(cylinder);
+    known.set(cylinder, found);
+    return found;
+  };
 }
 
 const isFaulty = ({ judgement }: Judged): boolean => judgement.verdict !== 'normal';
@@ -50,13 +60,13 @@ function riskOf({ beliefs }: PlugVerdict, stops: readonly Stop[], plug: PlugEvid
   return hot > 0.2 || of('ash deposits') + of('insulator damage') + of('wrong reach') + of('glazing') > 0.4 ? 'raised' : 'low';
 }
 
-type Context = { readonly knowledge: Knowledge; readonly solution: Solution; readonly removals: Removals; readonly stops: readonly Stop[] };
+type Context = { readonly knowledge: Knowledge; readonly solution: Solution; readonly removals: Removals; readonly stops: readonly Stop[]; readonly worlds: (cylinder: number) => readonly World[] };
 
 const reaches = (instance: Instance, plug: PlugEvidence): boolean => instance.plugs.includes(plug.key);
 
-function plugFindings(judged: Judged, { knowledge, solution, removals, stops }: Context): PlugFindings {
-  const { plug, solved, judgement } = judged;
-  const causes = isFaulty(judged) ? ranked([...solution.network.shared, ...solved.local].filter((i) => reaches(i, plug)), solution, LEAST_CAUSE).slice(0, MOST_CAUSES) : [];
+function plugFindings(judged: Judged, { knowledge, solution, removals, stops, worlds }: Context): PlugFindings {
+  const { plug, judgement } = judged;
+  const causes = isFaulty(judged) ? ranked([...solution.network.shared, ...(solution.network.local.get(plug.place.cylinder) ?? [])].filter((i) => reaches(i, plug)), solution, LEAST_CAUSE).slice(0, MOST_CAUSES) : [];
   const read = judgement.verdict !== 'normal' && plug.seen.length > 0;
   return {
     cylinder: plug.place.cylinder,
@@ -67,7 +77,7 @@ function plugFindings(judged: Judged, { knowledge, solution, removals, stops }: 
     thermal: judgement.thermal,
     preIgnitionRisk: riskOf(judgement, stops, plug),
     causes: causes.map((i) => explainCause(i, solution, removals, knowledge)),
-    nextChecks: read ? nextChecks(knowledge.checks, solved, plug.place.cylinder, solution.evidence, 'cylinder', 4) : [],
+    nextChecks: read ? nextChecks(knowledge.checks, worlds(plug.place.cylinder), plug.place.cylinder, solution.evidence, 'cylinder', 4) : [],
     doubts: doubtsFor(plug, judgement, solution.evidence, knowledge),
   };
 }
@@ -114,13 +124,13 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest }: Given): Fin
   const judged = judgeAll(solution, knowledge);
   const stops = stopsFor(knowledge.stopRules, evidence);
   const troubled = [...new Set(judged.filter(isFaulty).map(({ plug }) => plug.place.cylinder))];
-  const context: Context = { knowledge, solution, stops, removals: removalsFor(solve, evidence, troubled) };
+  const context: Context = { knowledge, solution, stops, worlds: once((cylinder) => worldsOf(solution, cylinder)), removals: removalsFor(solve, evidence, troubled) };
   const plugs = judged.filter(({ plug }) => plug.reading !== undefined).map((j) => plugFindings(j, context));
   const open = mostOpen(judged);
   const engine = {
     pattern: patternText(plugs, sheet.engine.cylinders),
     causes: engineCauses(context),
-    nextChecks: open === undefined ? [] : nextChecks(knowledge.checks, open.solved, open.plug.place.cylinder, evidence, 'engine', 4),
+    nextChecks: open === undefined ? [] : nextChecks(knowledge.checks, context.worlds(open.plug.place.cylinder), open.plug.place.cylinder, evidence, 'engine', 4),
   };
   const heat = heatFor(judged, solution, stops);
   const stop = stopLines(stops);

@@ -19,7 +19,10 @@ const MOST_FACTS = 8;
 
 function withoutObservations(evidence: Evidence, gone: ReadonlySet<Observation>): Evidence {
   const keep = <O extends Observation>(seen: readonly O[]): readonly O[] => (seen.some((o) => gone.has(o)) ? seen.filter((o) => !gone.has(o)) : seen);
-  const cylinders = evidence.cylinders.map((c): CylinderEvidence => ({ ...c, seen: keep(c.seen), plugs: c.plugs.map((plug) => ({ ...plug, seen: keep(plug.seen) })) }));
+  const cylinders = evidence.cylinders.map((c): CylinderEvidence => {
+    const touched = [c.seen, ...c.plugs.map((plug) => plug.seen)].some((seen) => seen.some((o) => gone.has(o)));
+    return touched ? { ...c, seen: keep(c.seen), plugs: c.plugs.map((plug) => ({ ...plug, seen: keep(plug.seen) })) } : c;
+  });
   return { ...evidence, cylinders };
 }
 

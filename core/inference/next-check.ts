@@ -1,17 +1,18 @@
 import type { NextCheck } from '../../shared/formats/findings.v1.ts';
-import { CYLINDER_FINDINGS, HEALTHY_CYLINDER } from '../knowledge/findings.ts';
+import { CYLINDER_FINDINGS } from '../knowledge/findings.ts';
 import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { Check } from '../knowledge/types.ts';
-import { reportProbability, restProbability, type Mark } from './appearance.ts';
+import { reportProbability, type Mark } from './appearance.ts';
 import { applies } from './circumstances.ts';
-import { cylinderMark } from './cylinder-table.ts';
-import type { Evidence, Observation } from './evidence.ts';
+import { cylinderMark, cylinderRest, type Actor } from './cylinder.ts';
+import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
 import type { Flips } from './flips.ts';
 import type { Instance } from './network.ts';
-import { forEachWorld, type SolvedCylinder } from './posterior.ts';
+import { forEachWorld, prepare, type Solution, type SolvedCylinder } from './posterior.ts';
+import { signedSubsets } from './symptoms.ts';
 
 /** One possible state of a cylinder: the causes at work, how likely, and what would be done about it. */
-type World = { readonly causes: readonly Instance[]; readonly probability: number; readonly decision: string };
+export type World = { readonly causes: readonly Instance[]; readonly probability: number; readonly decision: string };
 
 /** Worlds less likely than this do not move a decision. */
 const NEGLIGIBLE = 1e-5;
@@ -21,14 +22,21 @@ const LEAST_GAIN = 0.01;
 /** Two causes with the same cure are one decision; harmless causes ask for none. */
 const decisionOf = (causes: readonly Instance[]): string => [...new Set(causes.filter((i) => !i.cause.harmless).map((i) => i.cause.cure))].sort().join(' + ');
 
-const chosen = (instances: readonly Instance[], flips: Flips): Instance[] => instances.filter((i, n) => i.prior > 0.5 !== flips.includes(n));
+const chosen = (actors: readonly Actor[], flips: Flips): Instance[] => actors.filter((a, n) => a.on !== flips.includes(n)).map((a) => a.instance);
 
-export function worldsOf(solved: SolvedCylinder): World[] {
-  const { cylinder } = solved;
+/** Local causes below this belief are left to the sums; the others are seen apart. */
+const SEEN_APART = 0.005;
+
+/** The likely states of one cylinder, every local cause of weight switched one by one. */
+export function worldsOf({ evidence, beliefs, network, cylinders }: Solution, number: number): World[] {
+  const at = evidence.cylinders.findIndex((c) => c.cylinder === number);
+  const solved = cylinders[at] as SolvedCylinder;
+  const parts = signedSubsets(evidence.present, evidence.absent);
+  const { cylinder, terms } = prepare(network, evidence.cylinders[at] as CylinderEvidence, parts, (i) => (beliefs.get(i.id) ?? 0) >= SEEN_APART);
   const worlds: World[] = [];
-  forEachWorld(solved, (s, t, probability) => {
+  forEachWorld({ cylinder, terms, outside: solved.outside }, (s, t, probability) => {
     if (probability < NEGLIGIBLE) return;
-    const causes = [...chosen(solved.shared, cylinder.sharedSets[s] as Flips), ...chosen(solved.local, cylinder.localSets[t] as Flips)];
+    const causes = [...chosen(cylinder.shared, cylinder.sharedSets[s] as Flips), ...chosen(cylinder.coupled, cylinder.coupledSets[t] as Flips)];
     worlds.push({ causes, probability, decision: decisionOf(causes) });
   });
   const all = worlds.reduce((sum, w) => sum + w.probability, 0);
@@ -46,10 +54,9 @@ type Outcome = { readonly name: string; readonly chance: (world: World) => numbe
 
 function findingOutcomes(finding: keyof typeof CYLINDER_FINDINGS): Outcome[] {
   const values: readonly string[] = CYLINDER_FINDINGS[finding];
-  const healthy = values.map((v) => (HEALTHY_CYLINDER[finding] as Readonly<Record<string, number>>)[v] ?? 0);
   return values.map((value): Outcome => {
     const seen: Observation<typeof finding> = { path: '', finding, value, sure: true, words: '', weights: values.map((v) => (v === value ? 1 : 0)) };
-    const rest = restProbability(seen.weights, healthy);
+    const rest = cylinderRest(seen);
     const marks = new Map<string, Mark>();
     const markFor = (i: Instance): Mark => { const m = marks.get(i.cause.id) ?? cylinderMark(i.cause, seen); marks.set(i.cause.id, m); return m; };
     return { name: value, chance: (world) => reportProbability(rest, world.causes.map(markFor).filter((m) => m.mark > 0)) };
@@ -94,8 +101,7 @@ const possible = (check: Check, evidence: Evidence): boolean =>
   applies(check.needs, evidence.sheet) && !('finding' in check.tells && check.tells.finding.startsWith('swap') && evidence.cylinders.length < 2);
 
 /** Checks for one cylinder, the most telling a minute first. */
-export function nextChecks(checks: readonly Check[], solved: SolvedCylinder, cylinder: number, evidence: Evidence, scope: Check['scope'], most: number): NextCheck[] {
-  const worlds = worldsOf(solved);
+export function nextChecks(checks: readonly Check[], worlds: readonly World[], cylinder: number, evidence: Evidence, scope: Check['scope'], most: number): NextCheck[] {
   return checks
     .filter((check) => check.scope === scope && possible(check, evidence) && !made(check, cylinder, evidence))
     .map((check): NextCheck => {

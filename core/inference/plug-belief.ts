@@ -1,61 +1,103 @@
-import type { PlugFit } from './appearance.ts';
-import { flippedTouches, statesUnder } from './cylinder-table.ts';
-import type { Flips } from './flips.ts';
-import type { PlugState, Touch } from './plug-state.ts';
-import { forEachWorld, type SolvedCylinder, type Term } from './posterior.ts';
+import { ownCauses, touchesIn } from './cylinder.ts';
+import { likelihoodAfter, Messages, ownShare, type OnPairs, type OwnCause, type PlugSum } from './plug-sum.ts';
+import type { SolvedCylinder, Term } from './posterior.ts';
 
 /** Belief in each set of at most two conditions on one plug; `pair` is K×K, row by row, only i < j used. All entries sum to 1. */
-export type PlugBelief = { readonly none: number; readonly single: Float64Array; readonly pair: Float64Array };
+export type PlugBelief = OnPairs;
 
-/** Worlds less likely than this are left out of the sums over condition sets; what remains is scaled to 1. */
-const NEGLIGIBLE = 1e-8;
+/** Worlds less likely than this are not passed on; together they weigh less than the fourth place that is shown. */
+const NEGLIGIBLE = 1e-11;
+
+/** What the worlds of one cylinder say to one plug, the plug's own part taken out. */
+function messagesTo(solved: SolvedCylinder, term: Term, plug: number): Messages {
+  const { cylinder, outside } = solved;
+  const messages = new Messages(solved.conditions.length);
+  term.rows.forEach((row, s) => {
+    const outer = term.coefficient * (outside[term.part]?.[s] as number);
+    for (let t = 0; t < row.length; t += 1) {
+      if (Math.abs(outer * (row[t] as number)) < NEGLIGIBLE) continue;
+      const touches = touchesIn(cylinder, s, t, plug);
+      messages.add((outer * (row[t] as number)) / likelihoodAfter(term.sums[plug] as PlugSum, touches), touches);
+    }
+  });
+  return messages;
+}
+
+/** Σ h(E) · message(E). */
+function totalOf({ none, single, pair }: OnPairs, messages: Messages): number {
+  const n = single.length;
+  let sum = none * messages.of(-1, -1);
+  for (let i = 0; i < n; i += 1) {
+    sum += (single[i] as number) * messages.of(i, -1);
+    for (let j = i + 1; j < n; j += 1) sum += (pair[i * n + j] as number) * messages.of(i, j);
+  }
+  return sum;
+}
+
+/** Belief that one own cause is there: the same sum with the cause's share in every factor. Only sets E that free one of its conditions differ in share. */
+function ownBelief(cause: OwnCause, { single, pair }: OnPairs, messages: Messages, total: number): number {
+  const n = single.length;
+  const ks = cause.passes.map(({ k }) => k);
+  const base = ownShare(cause, []);
+  let extra = 0;
+  for (const i of ks) {
+    const alone = ownShare(cause, [i]) - base;
+    extra += (single[i] as number) * messages.of(i, -1) * alone;
+    for (let j = 0; j < n; j += 1) {
+      if (j === i || (j < i && ks.includes(j))) continue;
+      extra += (pair[i * n + j] as number) * messages.of(i, j) * (ks.includes(j) ? ownShare(cause, [i, j]) - base : alone);
+    }
+  }
+  return extra + base * total;
+}
+
+/** Beliefs in the causes that belong to one plug of the cylinder, by instance id. */
+export function ownBeliefs(solved: SolvedCylinder): [string, number][] {
+  return solved.cylinder.own.flatMap((instances, p) => {
+    const sums = new Float64Array(instances.length);
+    for (const term of solved.terms) {
+      const messages = messagesTo(solved, term, p);
+      const { terms } = term.sums[p] as PlugSum;
+      const total = totalOf(terms, messages);
+      ownCauses(instances, term.damping, solved.conditions).forEach((cause, i) => {
+        sums[i] = (sums[i] as number) + ownBelief(cause, terms, messages, total);
+      });
+    }
+    return instances.map((instance, i): [string, number] => [instance.id, sums[i] as number]);
+  });
+}
 
 type Sum = { none: number; single: Float64Array; pair: Float64Array };
 
-function addShares(sum: Sum, state: PlugState, fit: PlugFit, damping: Float64Array, touches: readonly Touch[], weight: number): void {
-  const n = state.absent.length;
-  const ratio = Float64Array.from(state.ratio);
-  for (const { k, factor } of touches) {
-    const a = (state.absent[k] as number) * factor;
-    ratio[k] = ((1 - a) / a) * (damping[k] as number);
-  }
-  let bracket = fit.none;
+/** P(exactly C) = fit(C) · Σ over the subsets E of C, with signs, of P(all but E absent) · message(E). */
+function addExact(sum: Sum, { fit, free }: PlugSum, messages: Messages): void {
+  const n = free.single.length;
+  const none = free.none * messages.of(-1, -1);
+  const single = Float64Array.from(free.single, (v, i) => v * messages.of(i, -1));
+  sum.none += fit.none * none;
   for (let i = 0; i < n; i += 1) {
-    bracket += (ratio[i] as number) * (fit.single[i] as number);
-    for (let j = i + 1; j < n; j += 1) bracket += (ratio[i] as number) * (ratio[j] as number) * (fit.pair[i * n + j] as number);
-  }
-  const scale = weight / bracket;
-  sum.none += scale * fit.none;
-  for (let i = 0; i < n; i += 1) {
-    const here = scale * (ratio[i] as number);
-    sum.single[i] = (sum.single[i] as number) + here * (fit.single[i] as number);
-    for (let j = i + 1; j < n; j += 1) sum.pair[i * n + j] = (sum.pair[i * n + j] as number) + here * (ratio[j] as number) * (fit.pair[i * n + j] as number);
+    sum.single[i] = (sum.single[i] as number) + (fit.single[i] as number) * ((single[i] as number) - none);
+    for (let j = i + 1; j < n; j += 1) {
+      const both = (free.pair[i * n + j] as number) * messages.of(i, j) - (single[i] as number) - (single[j] as number) + none;
+      sum.pair[i * n + j] = (sum.pair[i * n + j] as number) + (fit.pair[i * n + j] as number) * both;
+    }
   }
 }
 
 function scaled({ none, single, pair }: Sum): PlugBelief {
-  const all = none + single.reduce((a, b) => a + b, 0) + pair.reduce((a, b) => a + b, 0);
-  return { none: none / all, single: single.map((v) => v / all), pair: pair.map((v) => v / all) };
+  const floor = (v: number): number => Math.max(0, v);
+  const all = floor(none) + single.reduce((a, b) => a + floor(b), 0) + pair.reduce((a, b) => a + floor(b), 0);
+  return { none: floor(none) / all, single: single.map((v) => floor(v) / all), pair: pair.map((v) => floor(v) / all) };
 }
 
 /** Belief in the condition sets of every plug of a cylinder, in the order of its plugs. */
 export function plugBeliefs(solved: SolvedCylinder): PlugBelief[] {
-  const { cylinder, terms, outside } = solved;
-  const n = cylinder.absent[0]?.length ?? 0;
-  const sums = cylinder.fits.map((): Sum => ({ none: 0, single: new Float64Array(n), pair: new Float64Array(n * n) }));
-  let states: { set: number; byTerm: PlugState[][] } = { set: -1, byTerm: [] };
-  forEachWorld(solved, (s, t, probability) => {
-    if (probability < NEGLIGIBLE) return;
-    if (states.set !== s) states = { set: s, byTerm: terms.map((term) => statesUnder(cylinder, cylinder.sharedSets[s] as Flips, term.damping)) };
-    terms.forEach((term: Term, k) => {
-      const weight = term.coefficient * (outside[term.part]?.[s] as number) * (term.rows[s]?.[t] as number);
-      cylinder.fits.forEach((fit, p) => {
-        const touches = flippedTouches(cylinder.local, cylinder.localSets[t] as Flips, p);
-        addShares(sums[p] as Sum, states.byTerm[k]?.[p] as PlugState, fit, term.damping.conditions, touches, weight);
-      });
-    });
+  const n = solved.conditions.length;
+  return solved.cylinder.fits.map((_, p) => {
+    const sum: Sum = { none: 0, single: new Float64Array(n), pair: new Float64Array(n * n) };
+    for (const term of solved.terms) addExact(sum, term.sums[p] as PlugSum, messagesTo(solved, term, p));
+    return scaled(sum);
   });
-  return sums.map(scaled);
 }
 
 /** Adds up the belief over all condition sets for which `has` holds; it is asked with the indices of the set. */

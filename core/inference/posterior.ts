@@ -1,16 +1,20 @@
-import { cylinderFor, cylinderTable, flipWeight, quietBefore, type Cylinder } from './cylinder-table.ts';
+import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
+import { cylinderFor, cylinderTable, flipWeight, plugSums, quietBefore, type Cylinder } from './cylinder.ts';
+import type { Condition } from '../knowledge/types.ts';
 import type { CylinderEvidence, Evidence } from './evidence.ts';
 import { flipIndex, flipsUpToTwo, massUpToTwo, type Flips } from './flips.ts';
 import type { Instance, Network } from './network.ts';
+import { ownBeliefs } from './plug-belief.ts';
+import type { PlugSum } from './plug-sum.ts';
 import { dampingFor, signedSubsets, type Damping } from './symptoms.ts';
 
 /** One signed term of the symptom sum, as one cylinder sees it. */
-export type Term = { readonly part: number; readonly coefficient: number; readonly damping: Damping; readonly rows: readonly Float64Array[] };
+export type Term = { readonly part: number; readonly coefficient: number; readonly damping: Damping; readonly sums: readonly PlugSum[]; readonly rows: readonly Float64Array[] };
 
 export type SolvedCylinder = {
   readonly cylinder: Cylinder;
   readonly shared: readonly Instance[];
-  readonly local: readonly Instance[];
+  readonly conditions: readonly Condition[];
   readonly terms: readonly Term[];
   /** Weight that the rest of the engine gives to each shared set, by part of the symptom sum; divided by the total. */
   readonly outside: readonly Float64Array[];
@@ -26,24 +30,21 @@ export type Solution = {
   readonly neglectedMass: number;
 };
 
-type Prepared = { readonly cylinder: Cylinder; readonly terms: readonly Term[]; readonly sums: readonly Float64Array[] };
+/** A set of symptoms taken as absent, with its sign in the sum. */
+type Part = { readonly coefficient: number; readonly taken: readonly SymptomTag[] };
 
-/** Two cylinders with like evidence, like causes and like priors share one table. */
-function signature(evidence: CylinderEvidence, shared: readonly Instance[], local: readonly Instance[], parts: string): string {
-  const here = shared.filter((i) => i.cylinders.includes(evidence.cylinder));
-  const plugOf = (i: Instance): string => evidence.plugs.map((plug) => (i.plugs.includes(plug.key) ? 1 : 0)).join('');
-  const causes = [...here, ...local].map((i) => `${i.cause.id}:${i.prior}:${plugOf(i)}`);
-  const seen = [evidence.seen, ...evidence.plugs.map((plug) => plug.seen)].map((list) => list.map((o) => `${o.finding}=${o.weights.join()}`).join(';'));
-  return [parts, evidence.symptoms.join(), here.length, ...causes, ...seen].join('\n');
-}
+export type Prepared = { readonly cylinder: Cylinder; readonly terms: readonly Term[]; readonly sums: readonly Float64Array[] };
 
-function prepare(network: Network, evidence: CylinderEvidence, parts: readonly { coefficient: number; taken: readonly Parameters<typeof dampingFor>[1][number][] }[]): Prepared {
+/** @param alsoSwitched local causes that are to be switched one by one, see `cylinderFor` */
+export function prepare(network: Network, evidence: CylinderEvidence, parts: readonly Part[], alsoSwitched?: (instance: Instance) => boolean): Prepared {
   const { knowledge, shared } = network;
-  const cylinder = cylinderFor(evidence, shared, network.local.get(evidence.cylinder) ?? [], knowledge.conditions);
-  const own = signedSubsets(evidence.symptoms, []);
-  const terms = parts.flatMap((part, index) => own.map(({ coefficient, taken }): Term => {
+  const { conditions } = knowledge;
+  const cylinder = cylinderFor(evidence, shared, network.local.get(evidence.cylinder) ?? [], conditions, alsoSwitched);
+  const felt = signedSubsets(evidence.symptoms, []);
+  const terms = parts.flatMap((part, index) => felt.map(({ coefficient, taken }): Term => {
     const damping = dampingFor(knowledge, [...part.taken, ...taken]);
-    return { part: index, coefficient, damping, rows: cylinderTable(cylinder, damping, dampingFor(knowledge, taken)) };
+    const sums = plugSums(cylinder, damping, conditions);
+    return { part: index, coefficient, damping, sums, rows: cylinderTable(cylinder, sums, damping, dampingFor(knowledge, taken)) };
   }));
   const sums = parts.map((_, index) => Float64Array.from(cylinder.sharedSets, (_set, s) => terms.reduce((sum, term) => (term.part === index ? sum + term.coefficient * total(term.rows[s] as Float64Array) : sum), 0)));
   return { cylinder, terms, sums };
@@ -59,7 +60,7 @@ function projectedIndex(flips: Flips, to: readonly number[], n: number): number 
 type Weighed = { readonly perSet: Float64Array; readonly all: number; readonly outside: Float64Array[][] };
 
 /** Weighs every counted set of shared causes of the engine against all cylinders. */
-function weighShared(shared: readonly Instance[], sets: readonly Flips[], prepared: readonly Prepared[], indexOf: readonly (readonly number[])[], dampings: readonly { coefficient: number; damping: Damping }[]): Weighed {
+function weighShared(shared: readonly Instance[], sets: readonly Flips[], prepared: readonly Prepared[], indexOf: readonly Uint16Array[], dampings: readonly { coefficient: number; damping: Damping }[]): Weighed {
   const actors = shared.map((instance) => ({ instance, on: instance.prior > 0.5 }));
   const perSet = new Float64Array(sets.length);
   const outside = prepared.map(({ cylinder }) => dampings.map(() => new Float64Array(cylinder.sharedSets.length)));
@@ -104,41 +105,46 @@ export function forEachWorld({ cylinder, terms, outside }: Pick<SolvedCylinder, 
   });
 }
 
-function localBeliefs(solved: SolvedCylinder): [string, number][] {
-  const { cylinder, local } = solved;
-  const flipped = new Float64Array(local.length);
-  forEachWorld(solved, (_s, t, p) => { for (const f of cylinder.localSets[t] as Flips) flipped[f] = (flipped[f] as number) + p; });
-  return local.map((instance, i) => [instance.id, instance.prior > 0.5 ? 1 - (flipped[i] as number) : flipped[i] as number]);
+function coupledBeliefs(solved: SolvedCylinder): [string, number][] {
+  const { coupled, coupledSets } = solved.cylinder;
+  const flipped = new Float64Array(coupled.length);
+  if (coupled.length > 0) forEachWorld(solved, (_s, t, p) => { for (const f of coupledSets[t] as Flips) flipped[f] = (flipped[f] as number) + p; });
+  return coupled.map(({ instance, on }, i) => [instance.id, on ? 1 - (flipped[i] as number) : flipped[i] as number]);
 }
 
 /** A solver keeps the tables of cylinders it has met, so that taking one observation away costs one cylinder. */
 export type Solver = (evidence: Evidence) => Solution;
 
-/** Exact beliefs over all counted sets: at most two shared changes on the engine, at most two local ones in a cylinder (one beside a shared change), at most two conditions on a plug. */
+/**
+ * Exact beliefs over all counted sets: at most two changes that reach beyond one plug (shared ones, and the coupled ones of a cylinder),
+ * any number of the causes that belong to one plug, at most two conditions on a plug.
+ */
 export function solverFor(network: Network): Solver {
-  const known = new Map<string, Prepared>();
+  const known = new WeakMap<CylinderEvidence, Map<string, Prepared>>();
   const { shared, knowledge } = network;
   const sets = flipsUpToTwo(shared.length);
   const neglectedMass = 1 - massUpToTwo(shared.map(({ prior }) => Math.min(prior, 1 - prior)));
+  const here = new Map(network.evidence.cylinders.map(({ cylinder }) => [cylinder, shared.filter((i) => i.cylinders.includes(cylinder))]));
+  const indexOf = [...here.values()].map((list) => { const to = shared.map((i) => list.indexOf(i)); return Uint16Array.from(sets, (flips) => projectedIndex(flips, to, list.length)); });
+
+  const prepared = (cylinder: CylinderEvidence, parts: readonly Part[], key: string): Prepared => {
+    const met = known.get(cylinder) ?? new Map<string, Prepared>();
+    known.set(cylinder, met);
+    const found = met.get(key) ?? prepare(network, cylinder, parts);
+    met.set(key, found);
+    return found;
+  };
+
   return (evidence) => {
     const parts = signedSubsets(evidence.present, evidence.absent);
-    const dampings = parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) }));
-    const partsKey = dampings.map(({ damping }) => damping.key).join('/');
-    const prepared = evidence.cylinders.map((c) => {
-      const key = signature(c, shared, network.local.get(c.cylinder) ?? [], partsKey);
-      const found = known.get(key) ?? prepare(network, c, parts);
-      known.set(key, found);
-      return found;
-    });
-    const here = evidence.cylinders.map((c) => shared.filter((i) => i.cylinders.includes(c.cylinder)));
-    const indexOf = here.map((list) => { const to = shared.map((i) => list.indexOf(i)); return sets.map((flips) => projectedIndex(flips, to, list.length)); });
-    const weighed = weighShared(shared, sets, prepared, indexOf, dampings);
-    const cylinders = prepared.map(({ cylinder, terms }, c): SolvedCylinder => ({
-      cylinder, terms, shared: here[c] as Instance[], local: network.local.get((evidence.cylinders[c] as CylinderEvidence).cylinder) ?? [],
+    const key = parts.map(({ taken }) => taken.join('|')).join('/');
+    const ready = evidence.cylinders.map((c) => prepared(c, parts, key));
+    const weighed = weighShared(shared, sets, ready, indexOf, parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) })));
+    const cylinders = ready.map(({ cylinder, terms }, c): SolvedCylinder => ({
+      cylinder, terms, shared: here.get(cylinder.evidence.cylinder) ?? [], conditions: knowledge.conditions,
       outside: (weighed.outside[c] as Float64Array[]).map((list) => list.map((v) => v / weighed.all)),
     }));
-    const beliefs = new Map([...sharedBeliefs(shared, sets, weighed), ...cylinders.flatMap(localBeliefs)].map(([id, p]) => [id, Math.min(1, Math.max(0, p))]));
-    return { network, evidence, beliefs, cylinders, neglectedMass };
+    const beliefs = [...sharedBeliefs(shared, sets, weighed), ...cylinders.flatMap((solved) => [...coupledBeliefs(solved), ...ownBeliefs(solved)])];
+    return { network, evidence, beliefs: new Map(beliefs.map(([id, p]) => [id, Math.min(1, Math.max(0, p))])), cylinders, neglectedMass };
   };
 }
-

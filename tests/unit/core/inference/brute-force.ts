@@ -8,18 +8,25 @@ import type { Instance, Network } from '../../../../core/inference/network.ts';
  * product of its parts. Shares no code with the solver except the laid-out network and the evidence.
  */
 type World = { readonly causes: ReadonlySet<Instance>; readonly conditions: ReadonlyMap<string, ReadonlySet<number>> };
-export type Bounds = { readonly shared: number; readonly local: number; readonly localBesideShared: number; readonly conditions: number };
-export const SOLVER_BOUNDS: Bounds = { shared: 2, local: 2, localBesideShared: 1, conditions: 2 };
-export const NO_BOUNDS: Bounds = { shared: 99, local: 99, localBesideShared: 99, conditions: 99 };
+export type Bounds = { readonly changes: number; readonly conditions: number };
+export const SOLVER_BOUNDS: Bounds = { changes: 2, conditions: 2 };
 
 const subsetsOf = <T>(items: readonly T[]): T[][] => items.reduce<T[][]>((all, item) => [...all, ...all.map((set) => [...set, item])], [[]]);
 const changed = (instances: readonly Instance[], set: ReadonlySet<Instance>): number => instances.filter((i) => set.has(i) !== i.prior > 0.5).length;
 
-function admitted(network: Network, set: ReadonlySet<Instance>, bounds: Bounds): boolean {
-  if (changed(network.shared, set) > bounds.shared) return false;
+/** A local cause counts against the bound only where it reaches beyond one plug: to a second plug, or to something found on the cylinder. */
+function reachesBeyond(instance: Instance, evidence: Evidence): boolean {
+  const cylinder = evidence.cylinders.find((c) => instance.cylinders.includes(c.cylinder));
+  const plugs = cylinder?.plugs.filter((plug) => instance.plugs.includes(plug.key)).length ?? 0;
+  return (instance.cause.makes.length > 0 && plugs > 1) || (cylinder?.seen ?? []).some((seen) => instance.cause.shows.some((link) => link.finding === seen.finding));
+}
+
+function admitted(network: Network, evidence: Evidence, set: ReadonlySet<Instance>, bounds: Bounds): boolean {
+  const shared = changed(network.shared, set);
+  if (shared > bounds.changes) return false;
   return [...network.local].every(([cylinder, own]) => {
-    const beside = changed(network.shared.filter((i) => i.cylinders.includes(cylinder)), set) > 0;
-    return changed(own, set) <= (beside ? bounds.localBesideShared : bounds.local);
+    const here = changed(network.shared.filter((i) => i.cylinders.includes(cylinder)), set);
+    return here + changed(own.filter((i) => reachesBeyond(i, evidence)), set) <= bounds.changes;
   });
 }
 
@@ -79,7 +86,7 @@ export function bruteForce(network: Network, evidence: Evidence, bounds: Bounds)
   let total = 0;
   for (const list of subsetsOf(instances)) {
     const set = new Set(list);
-    if (!admitted(network, set, bounds)) continue;
+    if (!admitted(network, evidence, set, bounds)) continue;
     for (const arrangement of arrangements) {
       const w = weight({ causes: set, conditions: arrangement }, network, evidence, instances);
       total += w;

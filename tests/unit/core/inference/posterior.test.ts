@@ -6,7 +6,7 @@ import { networkFor } from '../../../../core/inference/network.ts';
 import { beliefThat, plugBeliefs } from '../../../../core/inference/plug-belief.ts';
 import { solverFor } from '../../../../core/inference/posterior.ts';
 import { PRIORS, STRENGTHS } from '../../../../core/knowledge/strengths.ts';
-import { bruteForce, NO_BOUNDS, SOLVER_BOUNDS } from './brute-force.ts';
+import { bruteForce, SOLVER_BOUNDS } from './brute-force.ts';
 import { anyKnowledge, anySmallSheet, cause, condition, knowledge, makes, shows } from './small-knowledge.ts';
 
 describe('the marking model', () => {
@@ -42,15 +42,6 @@ describe('beliefs', () => {
         const key = evidence.cylinders[c]?.plugs[p]?.key;
         kb.conditions.forEach(({ id }, k) => expect(beliefThat(plug, (set) => set.includes(k))).toBeCloseTo(brute.conditions.get(`${key}/${id}`) ?? NaN, 5));
       }));
-    }), { numRuns: 40000 });
-  });
-
-  it('stay near the unbounded sum: what the bound leaves out moves no belief by more than a few hundredths', () => {
-    fc.assert(fc.property(anyKnowledge, anySmallSheet, (kb, sheet) => {
-      const evidence = evidenceOf(sheet);
-      const network = networkFor(kb, evidence);
-      const brute = bruteForce(network, evidence, NO_BOUNDS);
-      for (const [id, belief] of solverFor(network)(evidence).beliefs) expect(Math.abs(belief - (brute.causes.get(id) ?? NaN))).toBeLessThan(0.05);
-    }), { numRuns: 400 });
+    }), { numRuns: 4000 });
   });
 });

@@ -1,0 +1,152 @@
+import { CYLINDER_FINDINGS, HEALTHY_CYLINDER, type CylinderFindingName } from '../knowledge/findings.ts';
+import type { Cause, Condition } from '../knowledge/types.ts';
+import { markOf, plugFit, reportProbability, restProbability, type Mark, type PlugFit } from './appearance.ts';
+import type { CylinderEvidence, Observation } from './evidence.ts';
+import { flipsUpToTwo, type Flips } from './flips.ts';
+import { strengthOf, type Instance } from './network.ts';
+import { joinTouches, plugSum, Touched, type OwnCause, type PlugSum, type Touch } from './plug-sum.ts';
+import type { Damping } from './symptoms.ts';
+
+/** One cause as this cylinder feels it. `on`: present in the likeliest set before anything is seen. `touches`: by plug. */
+export type Actor = { readonly instance: Instance; readonly on: boolean; readonly touches: readonly (readonly Touch[])[]; readonly marks: readonly Mark[] };
+
+/**
+ * Everything about one cylinder that does not change while causes are switched on and off. Local causes that couple (they act on two plugs, or mark
+ * something found on the cylinder) are switched one by one; all others belong to one plug and are summed in closed form.
+ */
+export type Cylinder = {
+  readonly evidence: CylinderEvidence;
+  readonly shared: readonly Actor[];
+  readonly coupled: readonly Actor[];
+  /** The other local causes, by the plug they act on. */
+  readonly own: readonly (readonly Instance[])[];
+  readonly sharedSets: readonly Flips[];
+  /** Coupled sets: none, each one, then pairs; at most two changes are counted, shared and coupled together. */
+  readonly coupledSets: readonly Flips[];
+  readonly sharedTouches: readonly (readonly (readonly Touch[])[])[];
+  readonly coupledTouches: readonly (readonly (readonly Touch[])[])[];
+  readonly fits: readonly PlugFit[];
+  readonly absent: readonly Float64Array[];
+  readonly rests: readonly number[];
+};
+
+const MOVED = 0.9;
+/** A fault moves with the part that carries it, and stays when another part is exchanged. Follows from what a swap is; 1 in 10 swaps misleads (expert estimate). */
+function triedLinks(cause: Cause, finding: CylinderFindingName): { is: string; p: number }[] {
+  const [how, part] = finding.split(' ');
+  if (cause.harmless || (how !== 'swap' && how !== 'known-good')) return [];
+  const [yes, no] = how === 'swap' ? ['followed', 'stayed'] : ['cured', 'not cured'];
+  return cause.part === part ? [{ is: yes, p: MOVED }, { is: no, p: 0.97 - MOVED }] : [{ is: no, p: 0.94 }, { is: yes, p: 0.03 }];
+}
+
+/** What a cause does to one finding on its cylinder. */
+export function cylinderMark(cause: Cause, seen: Observation<CylinderFindingName>): Mark {
+  const values: readonly string[] = CYLINDER_FINDINGS[seen.finding];
+  const authored = markOf(cause.shows.filter((link) => link.finding === seen.finding), values, seen.weights);
+  return triedLinks(cause, seen.finding).reduce((mark, { is, p }) => ({ mark: mark.mark + p, report: mark.report + p * (seen.weights[values.indexOf(is)] ?? 0) }), authored);
+}
+
+/** P(report) with nothing wrong, for a finding on a cylinder. */
+export const cylinderRest = (seen: Observation<CylinderFindingName>): number =>
+  restProbability(seen.weights, CYLINDER_FINDINGS[seen.finding].map((v) => (HEALTHY_CYLINDER[seen.finding] as Readonly<Record<string, number>>)[v] ?? 0));
+
+const passesOf = (cause: Cause, conditions: readonly Condition[]): Touch[] =>
+  cause.makes.map((link) => ({ k: conditions.findIndex((c) => c.id === link.condition), factor: 1 - strengthOf(link) }));
+
+function actor(instance: Instance, evidence: CylinderEvidence, conditions: readonly Condition[]): Actor {
+  const on = instance.prior > 0.5;
+  const passes = passesOf(instance.cause, conditions).map(({ k, factor }) => ({ k, factor: on ? 1 / factor : factor }));
+  return {
+    instance, on,
+    touches: evidence.plugs.map((plug) => (instance.plugs.includes(plug.key) ? passes : [])),
+    marks: evidence.seen.map((seen) => cylinderMark(instance.cause, seen)),
+  };
+}
+
+const couples = ({ touches, marks }: Actor): boolean => touches.filter((list) => list.length > 0).length > 1 || marks.some((m) => m.mark > 0);
+
+function absentBefore(actors: readonly Actor[], plug: number, conditions: readonly Condition[]): Float64Array {
+  const absent = Float64Array.from(conditions, (c) => 1 - c.leak);
+  for (const a of actors) if (a.on) for (const { k, factor } of a.touches[plug] ?? []) absent[k] = (absent[k] as number) / factor;
+  return absent;
+}
+
+const touchesOf = (actors: readonly Actor[], sets: readonly Flips[], plugs: number): readonly (readonly (readonly Touch[])[])[] =>
+  sets.map((flips) => Array.from({ length: plugs }, (_, p) => flips.reduce<readonly Touch[]>((all, f) => joinTouches(all, actors[f]?.touches[p] ?? []), [])));
+
+/** @param alsoSwitched further local causes to switch one by one, for those who need to see them apart */
+export function cylinderFor(evidence: CylinderEvidence, shared: readonly Instance[], local: readonly Instance[], conditions: readonly Condition[], alsoSwitched: (instance: Instance) => boolean = () => false): Cylinder {
+  const plugs = evidence.plugs.length;
+  const here = shared.filter((i) => i.cylinders.includes(evidence.cylinder)).map((i) => actor(i, evidence, conditions));
+  const all = local.map((i) => actor(i, evidence, conditions));
+  const coupled = all.filter((a) => couples(a) || alsoSwitched(a.instance));
+  const rest = all.filter((a) => !coupled.includes(a));
+  const plugOf = (a: Actor): number => Math.max(0, a.touches.findIndex((list) => list.length > 0));
+  const [sharedSets, coupledSets] = [flipsUpToTwo(here.length), flipsUpToTwo(coupled.length)];
+  return {
+    evidence, shared: here, coupled, sharedSets, coupledSets,
+    own: evidence.plugs.map((_, p) => rest.filter((a) => plugOf(a) === p).map((a) => a.instance)),
+    sharedTouches: touchesOf(here, sharedSets, plugs),
+    coupledTouches: touchesOf(coupled, coupledSets, plugs),
+    fits: evidence.plugs.map((plug) => plugFit(plug, conditions)),
+    absent: evidence.plugs.map((_, p) => absentBefore([...here, ...coupled], p, conditions)),
+    rests: evidence.seen.map(cylinderRest),
+  };
+}
+
+const active = (actors: readonly Actor[], flips: Flips): Actor[] => actors.filter((a, i) => a.on !== flips.includes(i));
+
+/** Probability of what was found on the cylinder under these causes. */
+function findingsProbability(cylinder: Cylinder, shared: Flips, coupled: Flips): number {
+  if (cylinder.rests.length === 0) return 1;
+  const causes = [...active(cylinder.shared, shared), ...active(cylinder.coupled, coupled)];
+  return cylinder.rests.reduce((p, rest, f) => p * reportProbability(rest, causes.flatMap((c) => { const m = c.marks[f]; return m && m.mark > 0 ? [m] : []; })), 1);
+}
+
+type Switched = Pick<Actor, 'instance' | 'on'>;
+const quietOf = ({ instance }: Switched, damping: Damping): number => damping.causes.get(instance.cause.id) ?? 1;
+
+/** How much likelier the changed state of a cause is than the one before, symptoms counted. */
+export function flipWeight(a: Switched, damping: Damping): number {
+  const weight = (a.instance.prior / (1 - a.instance.prior)) * quietOf(a, damping);
+  return a.on ? 1 / weight : weight;
+}
+
+/** Chance that the causes present before any change give none of the symptoms taken as absent. */
+export const quietBefore = (actors: readonly Switched[], damping: Damping): number => actors.reduce((p, a) => (a.on ? p * quietOf(a, damping) : p), 1);
+
+/** Chance that the shared causes of this set give none of the cylinder's own symptoms taken as absent. */
+const quietUnder = (cylinder: Cylinder, shared: Flips, own: Damping): number => active(cylinder.shared, shared).reduce((p, a) => p * quietOf(a, own), 1);
+
+export const ownCauses = (instances: readonly Instance[], damping: Damping, conditions: readonly Condition[]): OwnCause[] =>
+  instances.map(({ cause, prior }) => ({ prior, quiet: damping.causes.get(cause.id) ?? 1, passes: passesOf(cause, conditions) }));
+
+export const plugSums = (cylinder: Cylinder, damping: Damping, conditions: readonly Condition[]): PlugSum[] =>
+  cylinder.fits.map((fit, p) => plugSum(fit, damping.conditions, cylinder.absent[p] as Float64Array, ownCauses(cylinder.own[p] ?? [], damping, conditions)));
+
+/** All touches of one plug in one world. */
+export const touchesIn = (cylinder: Cylinder, shared: number, coupled: number, plug: number): readonly Touch[] =>
+  joinTouches(cylinder.sharedTouches[shared]?.[plug] ?? [], cylinder.coupledTouches[coupled]?.[plug] ?? []);
+
+/**
+ * Weight of every counted (shared set, coupled set), local priors included, shared priors not: one row a shared set.
+ * @param damping for all symptoms taken as absent
+ * @param own for those of them that were felt on this cylinder alone
+ */
+export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damping: Damping, own: Damping): Float64Array[] {
+  const weights = cylinder.coupled.map((a) => flipWeight(a, damping));
+  const before = quietBefore(cylinder.coupled, damping);
+  return cylinder.sharedSets.map((shared, s) => {
+    const quiet = before * quietUnder(cylinder, shared, own);
+    const touched = sums.map((sum, p) => new Touched(sum, cylinder.sharedTouches[s]?.[p] ?? []));
+    const row = new Float64Array([cylinder.coupledSets.length, 1 + cylinder.coupled.length, 1][shared.length] ?? 1);
+    for (let t = 0; t < row.length; t += 1) {
+      const coupled = cylinder.coupledSets[t] as Flips;
+      let weight = quiet * findingsProbability(cylinder, shared, coupled);
+      for (const f of coupled) weight *= weights[f] as number;
+      for (let p = 0; p < sums.length; p += 1) weight *= Math.max(0, (touched[p] as Touched).after(cylinder.coupledTouches[t]?.[p] ?? []));
+      row[t] = weight;
+    }
+    return row;
+  });
+}
