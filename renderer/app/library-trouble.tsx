@@ -36,12 +36,12 @@ export function LibraryTrouble() {
   const text = useText();
   const library = useStore((state) => state.info?.library);
   const readable = useStore((state) => state.enginesProblem === null);
-  const useLibrary = useStore((state) => state.useLibrary);
+  const openLibrary = useStore((state) => state.openLibrary);
   const tell = useStore((state) => state.tell);
   const trouble = library?.trouble;
   if (library === undefined || trouble === null || trouble === undefined) return null;
   const tryAgain = async (): Promise<void> => {
-    const error = await useLibrary(library.kind);
+    const error = await openLibrary(library.kind);
     if (error !== null) tell({ text: text.shell.error(error), tone: 'problem' });
   };
   return (

@@ -15,7 +15,7 @@ export type AppSlice = {
   readonly messages: readonly Message[];
   readonly start: () => Promise<void>;
   readonly changeSettings: (change: Partial<Settings>) => Promise<void>;
-  readonly useLibrary: (kind: 'own' | 'demo') => Promise<AppError | null>;
+  readonly openLibrary: (kind: 'own' | 'demo') => Promise<AppError | null>;
   readonly recoverLibrary: (backup: string) => Promise<AppError | null>;
   readonly tell: (message: Omit<Message, 'id'>) => void;
   readonly dismiss: (id: number) => void;
@@ -45,7 +45,7 @@ export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
       const reply = await bridge['settings.save'](settings);
       set({ settingsProblem: reply.ok ? null : reply.error });
     },
-    useLibrary: async (kind) => {
+    openLibrary: async (kind) => {
       if (!(await get().flushReading())) return { code: 'conflict', message: 'The open reading is not saved yet; save it before the library is changed.' };
       const reply = await bridge['library.use']({ kind });
       if (reply.ok) await adopt(reply.value);

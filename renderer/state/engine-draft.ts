@@ -1,7 +1,7 @@
 import { engine as engineFormat, type Engine } from '../../shared/formats/engine.ts';
 import { problemsOf, type Problem } from '../../shared/formats/strict.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
-import { isEmpty, pruned } from './prune.ts';
+import { pruned } from './prune.ts';
 
 type Fields = { readonly [K in keyof Engine]?: Engine[K] | undefined };
 
@@ -12,7 +12,7 @@ export const emptyDraft: EngineDraft = { fields: {}, raw: {} };
 export const draftOf = (engine: Engine): EngineDraft => ({ fields: engine, raw: {} });
 
 function setAt(value: object, [first = '', ...rest]: readonly string[], part: unknown): object {
-  const inner = (value as Record<string, unknown>)[first];
+  const { [first]: inner } = value as Record<string, unknown>;
   const next = rest.length === 0 ? part : setAt(typeof inner === 'object' && inner !== null ? inner : {}, rest, part);
   return pruned({ ...value, [first]: next });
 }
@@ -20,7 +20,7 @@ function setAt(value: object, [first = '', ...rest]: readonly string[], part: un
 /** Sets the field at a dotted path, or takes it out; `raw` keeps a text that cannot be taken yet. */
 export function withEntry(draft: EngineDraft, path: string, value: unknown, raw?: string): EngineDraft {
   const { [path]: _, ...others } = draft.raw;
-  return { fields: setAt(draft.fields, path.split('.'), value) as Fields, raw: raw === undefined ? others : { ...others, [path]: raw } };
+  return { fields: setAt(draft.fields, path.split('.'), value), raw: raw === undefined ? others : { ...others, [path]: raw } };
 }
 
 const within = (groups: readonly (readonly number[])[] | undefined, cylinders: number): number[][] =>
@@ -66,5 +66,3 @@ export function drawable({ fields }: EngineDraft): Engine | null {
   }
   return null;
 }
-
-export const isBlank = (draft: EngineDraft): boolean => isEmpty(draft.fields) && isEmpty(draft.raw);

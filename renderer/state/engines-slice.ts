@@ -42,7 +42,8 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
     enginesProblem: null,
     log: null,
     engineDrafts: {},
-    setEngineDraft: (id, draft) => set(({ engineDrafts: { [id]: _, ...others } }) => ({ engineDrafts: draft === undefined ? others : { ...others, [id]: draft } })),
+    setEngineDraft: (id, draft) => set(({ engineDrafts: { [id]: _, ...others } }) =>
+      ({ engineDrafts: draft === undefined ? others : { ...others, [id]: draft } })),
     loadEngines: async () => {
       const reply = await bridge['engine.list'](null);
       set(reply.ok ? { engines: reply.value, enginesProblem: null } : { engines: [], enginesProblem: reply.error });

@@ -16,7 +16,6 @@ function useReading<T>(select: (open: OpenReading) => T): T {
 export const useSheet = (): ReadingSheet => useReading((open) => open.history.now.sheet);
 export const usePlug = (key: PlugKey): PlugReading | undefined => useReading((open) => plugAt(open.history.now.sheet, key));
 export const useSelectedKey = (): PlugKey => useReading((open) => open.selected);
-export const useSelectedPlug = (): PlugReading | undefined => useReading((open) => plugAt(open.history.now.sheet, open.selected));
 export const useSaveState = (): SaveState => useReading((open) => open.save);
 /** A kept reading is closed: it can be looked at, not changed. */
 export const useIsKept = (): boolean => useReading((open) => open.state === 'kept');

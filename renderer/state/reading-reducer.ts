@@ -46,7 +46,8 @@ function changeCheck(sheet: ReadingSheet, cylinder: number, change: (check: Cyli
 /** A symptom is tied to cylinders or to none: naming the first cylinder takes the general mark away, and the general mark takes all cylinders away. */
 function changeSymptom(sheet: ReadingSheet, action: Extract<ReadingAction, { type: 'symptom' }>): ReadingSheet {
   const symptom = pruned({ what: action.what, cylinder: action.cylinder });
-  const kept = action.on ? sheet.symptoms?.filter((other) => other.what !== action.what || (other.cylinder === undefined) === (action.cylinder === undefined)) : sheet.symptoms;
+  const tied = (other: { readonly cylinder?: number | undefined }): boolean => other.cylinder !== undefined;
+  const kept = action.on ? sheet.symptoms?.filter((other) => other.what !== action.what || tied(other) === tied(action)) : sheet.symptoms;
   const symptoms = toggled(kept, symptom, action.on, (a, b) => a.what === b.what && a.cylinder === b.cylinder);
   const symptomsAbsent = action.on ? toggled(sheet.symptomsAbsent, action.what, false) : sheet.symptomsAbsent;
   return pruned({ ...sheet, symptoms, symptomsAbsent });

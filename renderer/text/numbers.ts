@@ -1,5 +1,5 @@
 /** Numbers and dates as people read them. One place for the language they are written in. */
-export const LANGUAGE = 'en-GB';
+const LANGUAGE = 'en-GB';
 
 const formats = new Map<number, Intl.NumberFormat>();
 

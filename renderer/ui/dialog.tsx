@@ -5,7 +5,13 @@ import { GlyphButton } from './button.tsx';
 import styles from './dialog.module.css';
 import { CloseGlyph } from './glyphs.tsx';
 
-type Props = { readonly title: string; readonly open: boolean; readonly onOpenChange: (open: boolean) => void; readonly about?: string; readonly children: ReactNode };
+type Props = {
+  readonly title: string;
+  readonly open: boolean;
+  readonly onOpenChange: (open: boolean) => void;
+  readonly about?: string;
+  readonly children: ReactNode;
+};
 
 /**
  * A question or a sheet of its own over the bench. The veil is ours: the primitive's own would write a style element, which the page's

@@ -3,7 +3,14 @@ import { useState, type ReactNode } from 'react';
 import styles from './fold.module.css';
 import { UnfoldGlyph } from './glyphs.tsx';
 
-type Props = { readonly title: string; readonly summary?: string; readonly startOpen?: boolean; readonly level?: 2 | 3; readonly keepOpen?: boolean; readonly children: ReactNode };
+type Props = {
+  readonly title: string;
+  readonly summary?: string;
+  readonly startOpen?: boolean;
+  readonly level?: 2 | 3;
+  readonly keepOpen?: boolean;
+  readonly children: ReactNode;
+};
 
 /** A part of a screen that can be folded away; `summary` says what is in it while it is closed. `keepOpen`: something in it has to be seen. */
 export function Fold({ title, summary, startOpen = false, level = 3, keepOpen = false, children }: Props) {

@@ -29,7 +29,8 @@ export function QuantityField({ label, quantity, range, value, raw, onEntry, hin
   const [typing, setTyping] = useState<string | null>(null);
   const stored = raw ?? (value === undefined ? '' : plainNumber(toShown(value, unit), unit.decimals));
   const shown = typing ?? stored;
-  const bounds = text.shell.quantity.allowed(formatNumber(toShown(range[0], unit), unit.decimals), formatNumber(toShown(range[1], unit), unit.decimals), unit.name);
+  const [low, high] = range.map((bound) => formatNumber(toShown(bound, unit), unit.decimals));
+  const bounds = text.shell.quantity.allowed(low ?? '', high ?? '', unit.name);
 
   const take = (next: string): ReturnType<typeof takeNumber> => {
     const taken = takeNumber(next, unit, range);

@@ -2,8 +2,10 @@ import type { ReactNode } from 'react';
 import styles from './tag.module.css';
 import { TickGlyph } from './glyphs.tsx';
 
+type Props = { readonly on: boolean; readonly onChange: (on: boolean) => void; readonly children: ReactNode; readonly disabled?: boolean };
+
 /** A word that holds or not. */
-export const Tag = ({ on, onChange, children, disabled = false }: { on: boolean; onChange: (on: boolean) => void; children: ReactNode; disabled?: boolean }) => (
+export const Tag = ({ on, onChange, children, disabled = false }: Props) => (
   <button type="button" className={styles.tag} aria-pressed={on} disabled={disabled} onClick={() => onChange(!on)}>
     {on && <TickGlyph />}{children}
   </button>

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 
 /** `Alt 1`, `Ctrl Shift Z`, `?`: modifiers first, then the key; on a Mac, Command counts as Ctrl. */
-export function keyName(event: KeyboardEvent): string {
+function keyName(event: KeyboardEvent): string {
   const letter = event.altKey && /^Digit\d$/.test(event.code) ? event.code.slice(-1) : event.key.length === 1 ? event.key.toUpperCase() : event.key;
   const shifted = event.shiftKey && /^[A-Z]$|^.{2,}$/.test(letter);
   return [event.ctrlKey || event.metaKey ? 'Ctrl' : '', event.altKey ? 'Alt' : '', shifted ? 'Shift' : '', letter].filter(Boolean).join(' ');

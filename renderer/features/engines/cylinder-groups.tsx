@@ -7,7 +7,13 @@ import styles from './engine-editor.module.css';
 import { GroupEditor } from './group-editor.tsx';
 import { fromNumbers, toNumbers } from './groups.ts';
 
-type Props = { readonly path: string; readonly value: readonly (readonly number[])[] | undefined; readonly label: string; readonly about: string; readonly derived?: string };
+type Props = {
+  readonly path: string;
+  readonly value: readonly (readonly number[])[] | undefined;
+  readonly label: string;
+  readonly about: string;
+  readonly derived?: string;
+};
 
 /** Groups of cylinders at a path of the engine, with what is supposed as long as none are noted. */
 export function CylinderGroups({ path, value, label, about, derived }: Props) {

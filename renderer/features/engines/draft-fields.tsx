@@ -14,7 +14,7 @@ type WordsProps = { readonly path: string; readonly label: string; readonly hint
 /** A text of the engine, by its path in the format. */
 export function DraftText({ path, ...rest }: WordsProps) {
   const { draft, enter, problemAt } = useEditing();
-  return <TextField {...rest} value={String(read(draft.fields, path) ?? '')} problem={problemAt(path)} onChange={(text) => enter(path, text)} />;
+  return <TextField {...rest} value={(read(draft.fields, path) ?? '') as string} problem={problemAt(path)} onChange={(text) => enter(path, text)} />;
 }
 
 type ChoiceProps<T extends string> = { readonly path: string; readonly label: string; readonly options: readonly T[]; readonly nameOf?: (option: T) => string };

@@ -10,10 +10,10 @@ import { ImportSheet } from './import-sheet.tsx';
 /** What a newcomer sees: what the program is for, how it goes, and three ways to begin. */
 export function EmptyShelf() {
   const { engines: { empty, import: importWords }, shell } = useText();
-  const { useLibrary, tell } = useStore.getState();
+  const { openLibrary, tell } = useStore.getState();
   const isDemo = useStore((state) => state.info?.library.kind === 'demo');
   const openDemo = async (): Promise<void> => {
-    const error = await useLibrary('demo');
+    const error = await openLibrary('demo');
     if (error === null) navigate({ page: 'shelf' });
     else tell({ text: shell.error(error), tone: 'problem' });
   };

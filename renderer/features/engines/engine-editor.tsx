@@ -47,7 +47,10 @@ function MoreParts() {
     { title: edit.buildPart, paths: ['boreMm', 'strokeMm', 'rodMm', 'compressionRatio', 'headMaterial', 'aspiration', 'cooling'], part: <BuildPart /> },
   ];
   return parts.map(({ title, paths, part, summary }) => (
-    <Fold key={title} level={2} title={title} summary={summary ?? edit.filled(countAt(fields, paths))} keepOpen={paths.some((path) => problemAt(path) !== undefined)}>{part}</Fold>
+    <Fold key={title} level={2} title={title} summary={summary ?? edit.filled(countAt(fields, paths))}
+      keepOpen={paths.some((path) => problemAt(path) !== undefined)}>
+      {part}
+    </Fold>
   ));
 }
 

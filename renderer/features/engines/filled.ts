@@ -1,2 +1,3 @@
 /** How many of these fields hold something. */
-export const countAt = (fields: object, paths: readonly string[]): number => paths.filter((path) => (fields as Record<string, unknown>)[path] !== undefined).length;
+export const countAt = (fields: object, paths: readonly string[]): number =>
+  paths.filter((path) => (fields as Record<string, unknown>)[path] !== undefined).length;

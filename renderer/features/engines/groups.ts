@@ -16,5 +16,6 @@ export function movedInto(groups: readonly Group[], into: number, key: string): 
 
 const inKeyOrder = (a: string, b: string): number => Number.parseInt(a, 10) - Number.parseInt(b, 10) || (a < b ? -1 : 1);
 
-export const fromNumbers = (groups: readonly (readonly number[])[] | undefined): readonly Group[] => (groups ?? []).map((group) => ({ members: group.map(String) }));
+export const fromNumbers = (groups: readonly (readonly number[])[] | undefined): readonly Group[] =>
+  (groups ?? []).map((group) => ({ members: group.map(String) }));
 export const toNumbers = (groups: readonly Group[]): number[][] => groups.map((group) => group.members.map(Number));

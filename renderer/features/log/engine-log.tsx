@@ -18,6 +18,7 @@ function Head({ record }: { record: EngineRecord }) {
   const { removeEngine, restoreEngine, tell } = useStore.getState();
   const draft = useStore((state) => state.log?.engineId === record.id && state.log.readings.some((reading) => reading.state === 'draft'));
   const name = record.engine.name ?? engines.unnamed;
+  const start = draft ? engines.goOn : engines.startReading;
   const restore = async (): Promise<void> => {
     const error = await restoreEngine(record.id);
     if (error !== null) tell({ text: shell.error(error), tone: 'problem' });
@@ -36,10 +37,11 @@ function Head({ record }: { record: EngineRecord }) {
         <p className={styles.soft}>{engines.summary(record.engine)}</p>
       </div>
       <div className={styles.tools}>
-        <Menu words={engines.page.more} name={engines.page.moreOf(name)} items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
+        <Menu words={engines.page.more} name={engines.page.moreOf(name)}
+          items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
         <ImportSheet label={engines.import} />
         <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
-        <StartReading look="main" engineId={record.id} label={draft ? engines.goOn : engines.startReading} words={draft ? engines.goOn : engines.startReading} />
+        <StartReading look="main" engineId={record.id} label={start} words={start} />
       </div>
     </header>
   );

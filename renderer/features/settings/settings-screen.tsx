@@ -28,11 +28,11 @@ function Appearance() {
 function Library() {
   const { settings: words, shell } = useText();
   const library = useStore((state) => state.info?.library);
-  const { useLibrary, tell } = useStore.getState();
+  const { openLibrary, tell } = useStore.getState();
   if (library === undefined) return null;
   const other = library.kind === 'own' ? 'demo' : 'own';
   const swap = async (): Promise<void> => {
-    const error = await useLibrary(other);
+    const error = await openLibrary(other);
     if (error === null) navigate({ page: 'shelf' });
     else tell({ text: shell.error(error), tone: 'problem' });
   };

@@ -61,7 +61,7 @@ describe('the log of an engine', () => {
   it('takes a reading off and puts it back on undo', async () => {
     await openReadingOf(four);
     const { engineId } = store().reading!;
-    await go(`#/engine/${engineId}`);
+    go(`#/engine/${engineId}`);
     render(<App />);
     await user.click(await screen.findByRole('button', { name: 'More for 14 March 2026' }));
     await user.click(await screen.findByRole('menuitem', { name: 'Remove' }));
@@ -72,7 +72,7 @@ describe('the log of an engine', () => {
 
   it('takes an engine off the shelf and puts it back on undo', async () => {
     await openReadingOf(four);
-    await go(`#/engine/${store().reading!.engineId}`);
+    go(`#/engine/${store().reading!.engineId}`);
     render(<App />);
     await user.click(await screen.findByRole('button', { name: 'More for Bench four' }));
     await user.click(await screen.findByRole('menuitem', { name: 'Take the engine off the shelf' }));
@@ -86,7 +86,7 @@ describe('a reading on the bench', () => {
   beforeEach(async () => {
     freshPage();
     id = await openReadingOf(four);
-    await go(`#/reading/${id}/run`);
+    go(`#/reading/${id}/run`);
   });
 
   it('goes from station to station by Alt and a number', async () => {
@@ -119,7 +119,7 @@ describe('a reading on the bench', () => {
   it('says when it is not saved, and offers a copy as a file', async () => {
     const host = freshPage();
     id = await openReadingOf(four);
-    await go(`#/reading/${id}/run`);
+    go(`#/reading/${id}/run`);
     host.failing['reading.save'] = { code: 'disk-full', message: 'The disk is full: free some space.' };
     render(<App />);
     await screen.findByRole('navigation', { name: 'Stations of the reading' });
@@ -136,7 +136,7 @@ describe('a reading on the bench', () => {
 it('the window is named after its screen', async () => {
   freshPage();
   const id = await openReadingOf(four);
-  await go(`#/reading/${id}/cylinders`);
+  go(`#/reading/${id}/cylinders`);
   render(<App />);
   await screen.findByRole('navigation', { name: 'Stations of the reading' });
   expect(document.title).toBe('The cylinders · Bench four · Corenose');

@@ -8,7 +8,7 @@ import { err, ok } from '../../../../shared/result.ts';
 const NOW = '2026-03-14T09:30:00Z';
 const uuid = (n: number): string => `00000000-0000-4000-8000-${String(n).padStart(12, '0')}`;
 
-export const noFindings: Findings = {
+const noFindings: Findings = {
   format: 'corenose.findings', version: 1, knowledge: { version: 'test', digest: 'test' }, summary: '', plugs: [], engine: { pattern: '', causes: [], nextChecks: [] },
   heat: { step: 0, when: 'now', words: 'stay', belief: 0.5, why: [], first: [], cautions: [] }, stop: [], plan: [], cautions: [],
 };
@@ -16,8 +16,18 @@ export const noFindings: Findings = {
 const appInfo = (library: Partial<AppInfo['library']>): AppInfo =>
   ({ version: '0', host: 'loopback', knowledge: 'test', library: { kind: 'own', folder: '/bench', readOnly: false, trouble: null, ...library } });
 
+export type FakeHost = {
+  readonly bridge: Bridge;
+  /** Every call, in order. */
+  readonly calls: Channel[];
+  /** Put an error here and the channel answers with it. */
+  readonly failing: Partial<Record<Channel, AppError>>;
+  readonly engines: Map<string, EngineRecord>;
+  readonly readings: Map<string, ReadingRecord>;
+};
+
 /** A host in memory that keeps the rules of the real one for engines and readings: revisions, conflicts, drafts, removal and restoring. */
-export function fakeHost(library: Partial<AppInfo['library']> = {}) {
+export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
   let ids = 0;
   const engines = new Map<string, EngineRecord>();
   const readings = new Map<string, ReadingRecord>();
@@ -85,4 +95,3 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}) {
   }])) as unknown as Bridge;
   return { bridge: counted, calls, failing, engines, readings };
 }
-export type FakeHost = ReturnType<typeof fakeHost>;
