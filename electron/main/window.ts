@@ -17,6 +17,7 @@ export function openWindow(): BrowserWindow {
   window.once('ready-to-show', () => window.show());
   window.on('close', () => { try { writeWindowState(stateFile, window.getNormalBounds(), window.isMaximized()); } catch { /* the place of a window is no loss */ } });
   reviveWhenGone(window);
+  askBeforeLosing(window);
   void window.loadURL(PAGE_ADDRESS);
   return window;
 }
@@ -31,5 +32,16 @@ function reviveWhenGone(window: BrowserWindow): void {
     if (!again) return window.reload();
     dialog.showErrorBox('Corenose cannot show its page', `The page stopped twice (${reason}). What was saved is safe. Start the program again.`);
     app.quit();
+  });
+}
+
+/** The page holds on to its window while something could not be saved. The person decides; without this the window would just not close. */
+function askBeforeLosing(window: BrowserWindow): void {
+  window.webContents.on('will-prevent-unload', (event) => {
+    const answer = dialog.showMessageBoxSync(window, {
+      type: 'warning', message: 'The open reading is not saved.', buttons: ['Go back', 'Close all the same'], defaultId: 0, cancelId: 0,
+      detail: 'Go back to try again or to save a copy of it as a file. Closing loses what was entered since it was saved last.',
+    });
+    if (answer === 1) event.preventDefault();
   });
 }
