@@ -26,7 +26,8 @@ export type Desktop = {
 export const onBinary = process.env['CORENOSE_E2E_BINARY'] === '1';
 export const skipReason = onBinary ? whyNotOnBinary() : null;
 
-function whyNotOnBinary(): string | null {
+/** Why the real binary cannot be driven on this machine; null when it can. */
+export function whyNotOnBinary(): string | null {
   if (electronBinary() === null) return 'skipped: no Electron binary';
   return process.platform !== 'win32' && process.getuid?.() === 0 ? 'skipped: the sandbox needs an ordinary user' : null;
 }

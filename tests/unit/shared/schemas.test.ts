@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
-import addFormats, { type FormatsPlugin } from 'ajv-formats';
+import addFormats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { SEEDS } from '../../../seeds/index.ts';
 import { jsonSchemas } from '../../../shared/formats/export-schemas.ts';
@@ -13,7 +13,7 @@ const published = (name: string): object => JSON.parse(readFileSync(new URL(`../
 /** An independent reader of JSON Schema, draft 2020-12. */
 function judge(name: string): (value: unknown) => boolean {
   const ajv = new Ajv2020({ strict: true, allowUnionTypes: true });
-  (addFormats as unknown as FormatsPlugin)(ajv);
+  addFormats(ajv);
   const validate = ajv.compile(published(name));
   return (value) => validate(value);
 }
