@@ -31,7 +31,7 @@ function Screen({ route }: { route: Route }) {
   }
 }
 
-/** Moves the focus to the bench when another screen is shown, so that the keyboard starts at its top. */
+/** Moves the focus to the bench when another screen is shown, so that the keyboard starts at its top; not when a field of the screen has it. */
 function useFocusOnBench(address: string): () => void {
   const shown = useRef(address);
   const focus = (): void => {
@@ -39,7 +39,8 @@ function useFocusOnBench(address: string): () => void {
     window.scrollTo(0, 0);
   };
   useEffect(() => {
-    if (shown.current !== address) focus();
+    const taken = document.getElementById('bench')?.contains(document.activeElement) === true;
+    if (shown.current !== address && !taken) focus();
     shown.current = address;
   }, [address]);
   return focus;
@@ -49,8 +50,15 @@ function Bench({ route, onKeys }: { route: Route; onKeys: () => void }) {
   const ready = useStore((state) => state.info !== null);
   const startProblem = useStore((state) => state.startProblem);
   const text = useText();
-  if (startProblem !== null) return <main id="bench" tabIndex={-1} className={styles.bench}><Notice tone="problem" title={text.shell.library.start}>{text.shell.error(startProblem)}</Notice></main>;
-  if (!ready) return <main id="bench" tabIndex={-1} className={styles.bench}><p role="status">{text.shell.loading}</p></main>;
+  if (!ready) {
+    return (
+      <main id="bench" tabIndex={-1} className={styles.bench}>
+        {startProblem === null
+          ? <p role="status">{text.shell.loading}</p>
+          : <Notice tone="problem" title={text.shell.library.start}>{text.shell.error(startProblem)}</Notice>}
+      </main>
+    );
+  }
   if (route.page === 'reading') return <ReadingFrame id={route.id} station={route.station} onKeys={onKeys} />;
   return (
     <>

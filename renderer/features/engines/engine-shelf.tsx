@@ -46,8 +46,8 @@ export function EngineShelf() {
     <>
       <header className={styles.head}>
         <h1>{engines.shelf}</h1>
-        <ImportSheet label={engines.import} />
         <ButtonLink look="main" href={hrefOf({ page: 'engine-new' })}><AddGlyph />{engines.add}</ButtonLink>
+        <ImportSheet label={engines.import} />
       </header>
       <UnsavedEngines />
       <ul className={styles.shelf}>{list.map((record) => <Place key={record.id} record={record} />)}</ul>

@@ -37,11 +37,11 @@ function Head({ record }: { record: EngineRecord }) {
         <p className={styles.soft}>{engines.summary(record.engine)}</p>
       </div>
       <div className={styles.tools}>
+        <StartReading look="main" engineId={record.id} label={start} words={start} />
+        <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
+        <ImportSheet label={engines.import} />
         <Menu words={engines.page.more} name={engines.page.moreOf(name)}
           items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
-        <ImportSheet label={engines.import} />
-        <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
-        <StartReading look="main" engineId={record.id} label={start} words={start} />
       </div>
     </header>
   );
