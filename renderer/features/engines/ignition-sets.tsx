@@ -18,7 +18,7 @@ const toSets = (groups: readonly Group[]): Sets => groups.map(({ name = '', memb
 
 /** Two plugs a cylinder: what they are called, and which magneto or coil pack fires which. */
 export function IgnitionSets() {
-  const { edit } = useText().engines;
+  const { engines: { edit }, tray } = useText();
   const { draft, enter } = useEditing();
   const engine = drawable(draft);
   if (engine === null || engine.plugsPerCylinder !== 2) return null;
@@ -27,7 +27,7 @@ export function IgnitionSets() {
   const plan = enginePlan(engine);
   const spots = plan.places.map(({ cylinder, position, x, y }) => {
     const key = plugKey(cylinder, position);
-    return { key, label: `${cylinder}${position.charAt(0)}`, name: key, x, y };
+    return { key, label: `${cylinder}${tray.positionShort[position]}`, name: key, x, y };
   });
   const call = (words: string | undefined): void => {
     const next = PAIRS.find((other) => edit.twin(other) === words);

@@ -126,20 +126,45 @@ describe('findings', () => {
     vi.useRealTimers();
   });
 
-  it('of an older sheet are dropped', async () => {
+  it('of an older sheet are dropped, and a host that thinks long is asked one thing at a time', async () => {
     vi.useFakeTimers();
     const slow = host.bridge.diagnose;
+    let [asked, most] = [0, 0];
     vi.stubGlobal('corenose', { ...host.bridge, diagnose: async (input: Parameters<typeof slow>[0]) => {
+      most = Math.max(most, asked += 1);
       const reply = await slow(input);
       const soots = input.sheet.plugs.filter((plug) => plug.tip !== undefined).length;
       await new Promise((done) => { setTimeout(done, soots === 1 ? 2000 : 10); });
+      asked -= 1;
       return reply.ok ? { ok: true, value: { ...reply.value, summary: `${soots}` } } : reply;
     } });
     sootOn('1');
     await vi.advanceTimersByTimeAsync(300);
     sootOn('2');
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(reading().findings).toBeNull();
     await vi.advanceTimersByTimeAsync(3000);
     expect(reading().findings?.summary).toBe('2');
+    expect(most).toBe(1);
+    vi.useRealTimers();
+  });
+
+  it('that a reading was kept with stay as they were, also when an answer to another reading comes late', async () => {
+    vi.useFakeTimers();
+    await store().keepReading();
+    const kept = id;
+    const slow = host.bridge.diagnose;
+    vi.stubGlobal('corenose', { ...host.bridge, diagnose: async (input: Parameters<typeof slow>[0]) => {
+      await new Promise((done) => { setTimeout(done, 1000); });
+      return slow(input);
+    } });
+    await store().startReading([...host.engines.keys()][0]!);
+    await vi.advanceTimersByTimeAsync(500);
+    await store().openReading(kept);
+    host.calls.length = 0;
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(reading()).toMatchObject({ id: kept, diagnosis: { kind: 'current' } });
+    expect(host.calls.filter((name) => name === 'diagnose')).toHaveLength(1);
     vi.useRealTimers();
   });
 });
