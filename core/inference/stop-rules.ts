@@ -27,12 +27,16 @@ export function stopsFor(rules: readonly StopRule[], evidence: Evidence): Stop[]
   }));
 }
 
-/** A rule that needs no plug and no cylinder fires once for the engine, not once a cylinder. */
+/** One line a rule, with all the places where it fired. */
 export function stopLines(stops: readonly Stop[]): Findings['stop'] {
   const placed = (rule: StopRule): boolean => rule.anyOf.some((terms) => terms.some((term) => 'plug' in term || 'cylinder' in term));
-  return stops.flatMap(({ rule, cylinder, plugs }, i) => {
-    if (placed(rule)) return [{ rule: rule.id, cylinder, why: `${listWords(plugs.map((plug) => placeWords(plug.place)))}: ${rule.words}` }];
-    return stops.findIndex((other) => other.rule === rule) === i ? [{ rule: rule.id, why: rule.words }] : [];
+  return [...new Set(stops.map(({ rule }) => rule))].map((rule) => {
+    const fired = stops.filter((stop) => stop.rule === rule);
+    const where = listWords(fired.flatMap(({ plugs }) => plugs.map(({ place }) => placeWords(place).replace('cylinder ', ''))));
+    const [only, ...more] = fired;
+    if (only === undefined || !placed(rule)) return { rule: rule.id, why: rule.words };
+    if (more.length === 0) return { rule: rule.id, cylinder: only.cylinder, why: `Cylinder ${where}: ${rule.words}` };
+    return { rule: rule.id, why: `Cylinders ${where}: ${rule.words}` };
   });
 }
 

@@ -65,8 +65,8 @@ export const HEALTHY_PLUG: { readonly [F in PlugFindingName]: Rest<(typeof PLUG_
   threads: { clean: 85, 'first turns carboned': 9, damaged: 0.5, 'lubricant present': 6 },
   contact: { none: 99.5, 'closed by piston': 0.1, 'debris marks': 0.2 },
   overall: {
-    'looks normal': 90, 'looks unfired': 1, 'fouled, kind unknown': 1.5, 'differs from its neighbours': 2, 'lighter than its neighbours': 2.5,
-    'darker than its neighbours': 2.5,
+    'looks normal': 90, 'looks unfired': 1, 'fouled, kind unknown': 1.5, 'differs from its neighbours': 4, 'lighter than its neighbours': 10,
+    'darker than its neighbours': 10,
   },
   gap: { closed: 0.1, narrow: 3, 'as set': 80, wide: 4, 'far too wide': 0.3 },
   resistor: { 'in range': 97, low: 1, high: 1, open: 0.2 },

@@ -90,8 +90,8 @@ export const bodyAndFitConditions: readonly Condition[] = [
   },
   {
     id: 'leaks-past-crimp',
-    name: 'Gas leaks past the insulator',
-    verdict: 'not sealing',
+    name: 'Insulator loose, gas leaks past it',
+    verdict: 'insulator damage',
     thermal: 'hot',
     leak: 0.0005,
     meaning: 'The joint of insulator and shell is broken. Gas blows past, the insulator turns by hand and overheats.',

@@ -121,7 +121,7 @@ export const sootConditions: readonly Condition[] = [
     cure: 'Clean or renew the plug and run on. If it comes back, clean the chamber.',
     heatRule: 'never first',
     shows: [
-      { finding: 'noseSurface', is: 'fused spots', strength: 'often', because: 'Flakes thrown on the hot nose melt on in spots.', source: ['S14', 'S17'] },
+      { finding: 'noseSurface', is: 'fused spots', strength: 'rarely', because: 'Flakes may melt on in spots; most stick as they are.', source: 'S14' },
       { finding: 'noseSurface', is: 'crust', strength: 'sometimes', because: 'Several flakes make a rough crust.', source: 'S14' },
       { finding: 'deposit', is: 'carbon of unknown kind', strength: 'often', because: 'The flakes are old chamber carbon.', source: 'S14' },
       { finding: 'deposit', is: 'hard carbon', strength: 'often', because: 'Chamber carbon is hard when it lets go.', source: 'S14' },

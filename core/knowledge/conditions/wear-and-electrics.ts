@@ -11,8 +11,8 @@ export const wearAndElectricsConditions: readonly Condition[] = [
     cure: 'Renew the set; find out why if they wore much faster than usual.',
     heatRule: 'leave',
     shows: [
-      { finding: 'centreElectrode', is: 'rounded', strength: 'usually', because: 'Sparking rounds the edges.', source: ['S17', 'S05', 'W13'] },
-      { finding: 'centreElectrode', is: 'eroded', strength: 'sometimes', because: 'The electrode has burnt short.', source: ['S17', 'S03'] },
+      { finding: 'centreElectrode', is: 'rounded', strength: 'often', because: 'Sparking rounds the edges.', source: ['S17', 'S05', 'W13'] },
+      { finding: 'centreElectrode', is: 'eroded', strength: 'often', because: 'Spark after spark takes metal along until the electrode is short.', source: ['S17', 'S03'] },
       { finding: 'centreElectrode', is: 'pitted', strength: 'rarely', because: 'Sparking pits the face.', source: 'S03' },
       { finding: 'groundElectrode', is: 'worn thin', strength: 'often', because: 'The strap has burnt thin.', source: ['S17', 'S03'] },
       {
