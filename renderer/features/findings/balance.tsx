@@ -6,7 +6,7 @@ import { Citations } from '../../ui/citations.tsx';
 import styles from './balance.module.css';
 import { weigh, type Weighed } from './weigh.ts';
 
-const factorText = (factor: number): string => formatNumber(factor, factor < 10 ? 1 : 0);
+const factorText = (factor: number): string => formatNumber(factor, factor < 1.5 ? 2 : factor < 10 ? 1 : 0);
 
 function Bar({ side, reach }: Pick<Weighed, 'side' | 'reach'>) {
   const width = Math.max(1.5, 50 * reach);

@@ -29,7 +29,10 @@ function PaperHead({ sheet }: { sheet: ReadingSheet }) {
   return <h1 className={styles.onPaper}>{text.title}: {text.ofEngine(sheet.engine.name, sheet.date === undefined ? undefined : formatDate(sheet.date))}</h1>;
 }
 
-/** Findings as a colleague would tell them: the answer for the engine on one side, the plug in question on the other, all plugs above. */
+/**
+ * Findings as a colleague would tell them: the answer for the engine on one side, the plug in question on the other, all plugs above.
+ * On paper the cautions come last.
+ */
 export function FindingsView({ findings, sheet, places, hrefOf, onShow, status = '' }: Props) {
   const text = useText().findings;
   const printing = usePrinting();
@@ -49,7 +52,7 @@ export function FindingsView({ findings, sheet, places, hrefOf, onShow, status =
             <Button onClick={() => window.print()}>{text.print}</Button>
           </Answer>
           <EngineFindings findings={findings} hrefOf={hrefOf} />
-          <Closing findings={findings} />
+          {!printing && <Closing findings={findings} />}
         </div>
         <section className={styles.pane} aria-label={text.plugs} tabIndex={0}>
           <h2 className={styles.onPaper}>{text.plugs}</h2>
@@ -57,6 +60,7 @@ export function FindingsView({ findings, sheet, places, hrefOf, onShow, status =
           {details.length === 0 && <p>{text.notRead}</p>}
         </section>
       </div>
+      {printing && <Closing findings={findings} />}
     </div>
   );
 }

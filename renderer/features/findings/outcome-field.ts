@@ -24,6 +24,7 @@ export const AT_THE_PLUG: readonly string[] = ['plug-type', 'seat-and-torque-loo
 /** Where the outcome of a check is written down: its cell on the bench sheet, the plug, or the list of what was noticed. */
 export function outcomeField(check: Pick<NextCheck, 'id' | 'cylinder'>, use: Use): OutcomeField {
   if (AT_THE_PLUG.includes(check.id)) return { station: 'plugs' };
+  if (check.id === 'service-record') return { station: 'run', field: 'distanceKm' };
   const known = KNOWLEDGE.checks.find(({ id }) => id === check.id);
   if (known === undefined || !('finding' in known.tells)) return { station: 'run', field: 'noticed' };
   return { station: 'cylinders', field: cellFor(known.tells.finding, check.cylinder ?? 1, use) };

@@ -66,7 +66,6 @@ export const run = {
   stop: 'How it was stopped',
   warm: 'Fully warm',
   warmChoices: { yes: 'Yes', no: 'No' },
-  served: 'On these plugs',
   whileRunning: 'Measured while running',
   whileRunningHint: 'Only what you have. Nothing here is needed.',
   measuredSummary: (count: number): string => (count === 0 ? 'nothing noted' : `${count} noted`),
@@ -79,7 +78,6 @@ export const run = {
   symptomsTitle: 'Symptoms',
   there: 'There',
   notThere: 'Not there',
-  notKnown: 'not known',
   whichCylinder: (symptom: string): string => `${symptom}: in which cylinder`,
   whole: 'Not tied to one',
   cylinder: (number: number): string => `Cylinder ${number}`,
@@ -94,7 +92,6 @@ export const run = {
   notesHint: 'Anything else that may matter: what was done lately, how it began.',
   plan: 'What this reading can tell',
   better: 'To make it better',
-  grounds: (count: number): string => (count === 1 ? '1 reason' : `${count} reasons`),
   road: 'Never full load on a public road: use a dynamometer or a closed course.',
   hot: 'Let the engine cool before the plugs come out: hot parts burn, and hot aluminium threads tear.',
 };

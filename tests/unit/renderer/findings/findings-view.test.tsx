@@ -120,15 +120,16 @@ describe('the row of all plugs', () => {
 });
 
 describe('on paper', () => {
-  it('stand all plugs, though the screen shows one', () => {
+  it('stand all plugs, though the screen shows one, and the cautions last', () => {
     show(oilyThird);
-    const printed: number[] = [];
+    const printed: unknown[] = [];
     vi.stubGlobal('print', () => {
       window.dispatchEvent(new Event('beforeprint'));
-      printed.push(screen.getAllByRole('article').length);
+      const articles = screen.getAllByRole('article');
+      printed.push(articles.length, before(articles.at(-1)!, screen.getByRole('heading', { name: 'Cautions' })));
       window.dispatchEvent(new Event('afterprint'));
     });
     screen.getByRole('button', { name: 'Print' }).click();
-    expect(printed).toEqual([4]);
+    expect(printed).toEqual([4, true]);
   });
 });
