@@ -63,6 +63,15 @@ describe('the desktop program', () => {
     await page.getByText('Saved from damage').first().waitFor();
   });
 
+  it('asks before it closes a window that holds on to unsaved work', async () => {
+    const { page, askToClose, stderr } = await opened(given('unsaved'));
+    await page.evaluate(() => { window.addEventListener('beforeunload', (event) => event.preventDefault()); });
+    await page.mouse.click(600, 400);
+    askToClose();
+    await expect.poll(stderr, { timeout: 10_000 }).toContain('The open reading is not saved.');
+    expect(await callFrom(page, 'app.info', null)).toMatchObject({ ok: true });
+  });
+
   it('remembers where its window was', async () => {
     const where = given('window');
     const desktop = await opened(where);

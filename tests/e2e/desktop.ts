@@ -18,6 +18,8 @@ export type Desktop = {
   /** Resolves when a second start brought this window to the front. */
   readonly focused: Promise<void>;
   readonly close: () => Promise<void>;
+  /** Asks the program to end, which it may refuse. */
+  readonly askToClose: () => void;
   /** Ends the program at once, as a power cut would. */
   readonly kill: () => Promise<void>;
 };
@@ -71,10 +73,12 @@ async function openOnStandIn(given: DesktopGiven): Promise<Desktop> {
   const page = context.pages()[0] ?? (await context.waitForEvent('page'));
   const requests: string[] = [];
   page.on('request', (request) => requests.push(meant(request.url())));
+  page.on('dialog', () => undefined); // the program answers
   await page.waitForURL(/corenose\.invalid/);
   return {
     page, requests, stderr, focused,
     close: async () => { running.kill('SIGTERM'); await exited; },
+    askToClose: () => { running.kill('SIGTERM'); },
     kill: async () => { running.kill('SIGKILL'); await exited; },
   };
 }
@@ -93,6 +97,7 @@ async function openOnBinary({ library, profile, args = [] }: DesktopGiven): Prom
     page, requests, stderr: () => errors,
     focused: app.evaluate(({ app: electronApp }) => new Promise<void>((done) => { electronApp.once('second-instance', () => done()); })).catch(() => undefined),
     close: () => app.close(),
+    askToClose: () => { running.kill('SIGTERM'); },
     kill: async () => { const exited = once(running, 'exit'); running.kill('SIGKILL'); await exited; },
   };
 }

@@ -1,5 +1,5 @@
 import type { BrowserWindowConstructorOptions, BrowserWindow as ElectronBrowserWindow, WebContents } from 'electron';
-import type { Page, Route } from 'playwright-core';
+import type { Dialog, Page, Route } from 'playwright-core';
 import { emitOnApp, state, windowGone } from './app.ts';
 import { meant, shown } from './addresses.ts';
 import { events, preventable, type Events } from './events.ts';
@@ -54,8 +54,18 @@ export class BrowserWindow {
     await page.route('**/*', (route) => this.#answer(route, page));
     page.on('popup', (popup) => { void popup.close(); });
     page.on('crash', () => this.#web.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 1 }));
+    page.on('dialog', (dialog) => { if (dialog.type() === 'beforeunload') void this.#askToLeave(dialog); });
     page.once('close', () => { this.#emit('close', preventable()); windowGone(this); });
     return page;
+  }
+
+  /** The page wants to stay open; as in Electron it does, unless the program prevents that. */
+  async #askToLeave(question: Dialog): Promise<void> {
+    const event = preventable();
+    this.#web.emit('will-prevent-unload', event);
+    if (event.defaultPrevented) return question.accept();
+    state.quitting = false;
+    return question.dismiss();
   }
 
   async #answer(route: Route, page: Page): Promise<void> {
@@ -82,7 +92,7 @@ export class BrowserWindow {
   }
 
   reload(): void { void this.#page.then((page) => { this.#loading = page.url(); return page.goto(page.url()); }); }
-  close(): void { void this.#page.then((page) => page.close()); }
+  close(): void { void this.#page.then((page) => page.close({ runBeforeUnload: true })); }
   show(): void {}
   focus(): void { process.send?.({ focused: true }); void this.#page.then((page) => page.bringToFront()); }
   restore(): void {}

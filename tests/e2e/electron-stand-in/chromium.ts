@@ -7,7 +7,7 @@ import { findBrowser } from '../browser.ts';
 export async function launchChromium(profile: string): Promise<BrowserContext> {
   const folder = join(profile, 'chromium');
   const context = await chromium.launchPersistentContext(folder, {
-    executablePath: findBrowser(), viewport: null, acceptDownloads: true,
+    executablePath: findBrowser(), viewport: null, acceptDownloads: true, handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false,
     args: ['--disable-gpu', '--no-first-run', '--disable-background-networking', '--remote-debugging-port=0', '--window-size=1280,800'],
   });
   const port = readFileSync(join(folder, 'DevToolsActivePort'), 'utf8').split('\n')[0];
