@@ -2,6 +2,7 @@ import type { RefObject } from 'react';
 import { useText } from '../../text/index.ts';
 import { Button, GlyphButton } from '../../ui/button.tsx';
 import { BackGlyph } from '../../ui/glyphs.tsx';
+import { clearTip, setRead } from './deeds.ts';
 import styles from './entry-head.module.css';
 import { FindValue } from './find-value.tsx';
 import { isTipRead } from './questions.ts';
@@ -12,7 +13,8 @@ import type { Entry } from './use-entry.ts';
 export function EntryHead({ entry, searchRef, onTake }: { entry: Entry; searchRef: RefObject<HTMLInputElement | null>; onTake: (match: Match) => void }) {
   const { tray } = useText();
   const { entry: words } = tray;
-  const { plug, place, perform, setRead, clearTip } = entry;
+  const { hand, perform } = entry;
+  const { plug, place } = hand;
   const read = isTipRead(plug?.tip);
   const leave = (): void => { searchRef.current?.closest('section')?.querySelector<HTMLElement>('[aria-expanded="true"][id^="ask-"]')?.focus(); };
   return (
@@ -29,8 +31,8 @@ export function EntryHead({ entry, searchRef, onTake }: { entry: Entry; searchRe
           <Button className={styles.deed} disabled={!read} onClick={() => perform({ does: 'copyToEmpty' })}>{words.copyToEmpty}<kbd aria-hidden="true">C</kbd></Button>
           <Button className={styles.deed} disabled={!read} onClick={() => perform({ does: 'copyToAll' })}>{words.copyToAll}<kbd aria-hidden="true">⇧C</kbd></Button>
           <span className={styles.gap} />
-          <Button look="quiet" className={styles.deed} disabled={!read} onClick={clearTip}>{words.clearTip}</Button>
-          <Button look="quiet" className={styles.deed} onClick={() => setRead(false)}>{words.notRead}</Button>
+          <Button look="quiet" className={styles.deed} disabled={!read} onClick={() => clearTip(hand)}>{words.clearTip}</Button>
+          <Button look="quiet" className={styles.deed} onClick={() => setRead(hand, false)}>{words.notRead}</Button>
         </div>
       )}
     </header>

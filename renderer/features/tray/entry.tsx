@@ -3,6 +3,7 @@ import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useText } from '../../text/index.ts';
 import type { Question } from '../../ui/drawn-tip/index.ts';
 import { Button } from '../../ui/button.tsx';
+import { setRead } from './deeds.ts';
 import { FittedFields, MeasuredFields, NoteField } from './details.tsx';
 import styles from './entry.module.css';
 import { EntryHead } from './entry-head.tsx';
@@ -28,7 +29,7 @@ function useFollow(region: RefObject<HTMLElement | null>, question: Question, pl
   const inside = useRef(false);
   useEffect(() => {
     const row = document.getElementById(questionId(question));
-    row?.closest('[data-field]')?.scrollIntoView?.({ block: 'nearest' });
+    row?.closest('[data-field]')?.scrollIntoView({ block: 'nearest' });
     if (inside.current || region.current?.querySelector('[data-questions]')?.contains(document.activeElement) === true) row?.focus({ preventScroll: true });
     inside.current = false;
   }, [region, question, plug]);
@@ -38,25 +39,28 @@ function useFollow(region: RefObject<HTMLElement | null>, question: Question, pl
 /** Everything that can be said of one plug, the quick questions first. */
 export function Entry({ entry, picture, regionRef, searchRef, open, onToggle }: Props) {
   const { tray } = useText();
-  const { plug, plugKey, place, question } = entry;
+  const { hand, question } = entry;
+  const { plug, plugKey, place } = hand;
   const tip = plug?.tip ?? EMPTY;
   const follow = useFollow(regionRef, question, plugKey);
   const part = partOf(question);
+  const summaryOf = (facets: readonly Question[]): string => tray.entry.partLeft(facets.filter((facet) => tip[facet] !== undefined).length, facets.length);
   const row = (about: Question) => (
     <QuestionRow key={about} question={about} tip={tip} active={about === question} onAsk={() => entry.ask(about)}
-      onChoose={(value) => { follow(); entry.choose(about, value); }} onUnsure={() => entry.perform({ does: 'unsure' })} onClear={() => entry.perform({ does: 'clear' })} />
+      onChoose={(value) => { follow(); entry.choose(about, value); }}
+      onUnsure={() => entry.perform({ does: 'unsure' })} onClear={() => entry.perform({ does: 'clear' })} />
   );
   return (
     <section ref={regionRef} className={styles.entry} aria-label={tray.entry.name(tray.placeName(place))}>
       <EntryHead entry={entry} searchRef={searchRef} onTake={({ question: about, value }) => { follow(); entry.choose(about, value, 'stay'); }} />
       {plug === undefined ? (
-        <div className={styles.absent}><p>{tray.entry.absent}</p><Button look="main" onClick={() => entry.setRead(true)}>{tray.entry.readAfterAll}</Button></div>
+        <div className={styles.absent}><p>{tray.entry.absent}</p><Button look="main" onClick={() => setRead(hand, true)}>{tray.entry.readAfterAll}</Button></div>
       ) : (
         <div className={styles.body} data-picture={picture === undefined ? undefined : ''}>
           <div className={styles.questions} data-questions="">
             {QUICK.map(row)}
             {LATER.map(([name, facets]) => (
-              <Section key={name} title={tray.parts[name]} summary={tray.entry.partLeft(facets.filter((facet) => tip[facet] !== undefined).length, facets.length)}
+              <Section key={name} title={tray.parts[name]} summary={summaryOf(facets)}
                 open={part === name || open.has(name)} onToggle={() => onToggle(name)}>
                 {facets.map(row)}
               </Section>
@@ -70,7 +74,7 @@ export function Entry({ entry, picture, regionRef, searchRef, open, onToggle }: 
   );
 }
 
-function DetailSections({ entry: { plug, plugKey }, open, onToggle }: Pick<Props, 'entry' | 'open' | 'onToggle'>) {
+function DetailSections({ entry: { hand: { plug, plugKey } }, open, onToggle }: Pick<Props, 'entry' | 'open' | 'onToggle'>) {
   const { entry: words } = useText().tray;
   const count = (part: object | undefined): string => words.fieldsEntered(Object.keys(part ?? {}).length);
   const details: readonly (readonly [Detail, string, ReactNode])[] = [

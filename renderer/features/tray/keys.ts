@@ -1,9 +1,12 @@
-/** What a key does at the plugs. */
-export type Command =
+/** A key that changes what is entered, or the place where one enters. */
+export type Deed =
   | { readonly does: 'choose'; readonly index: number; readonly then: 'question' | 'plug' }
   | { readonly does: 'question'; readonly steps: number }
   | { readonly does: 'plug'; readonly steps: number }
-  | { readonly does: 'clear' | 'unsure' | 'looksNormal' | 'copyToEmpty' | 'copyToAll' | 'search' | 'measurements' | 'note' };
+  | { readonly does: 'clear' | 'unsure' | 'looksNormal' | 'copyToEmpty' | 'copyToAll' };
+
+/** What a key does at the plugs: a deed, or the way to a field. */
+export type Command = Deed | { readonly does: 'search' | 'measurements' | 'note' };
 
 /** The key of each value in turn: the row of digits, then the row below it. */
 export const VALUE_KEYS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0', '-', '=', 'q', 'w', 'e', 'r', 't'] as const;

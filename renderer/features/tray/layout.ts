@@ -1,4 +1,4 @@
-import type { EnginePlan } from '../../../core/domain/engine-plan.ts';
+import type { EnginePlan, PlanPlace } from '../../../core/domain/engine-plan.ts';
 
 export type Size = { readonly width: number; readonly height: number };
 
@@ -41,5 +41,8 @@ export function stationLayout(plan: EnginePlan, room: Size): StationLayout {
 /** From this scale on a place has room for words below its drawing, if no other plug lies there. */
 const CAPTION_FROM = 80;
 
-export const hasCaptions = (plan: EnginePlan, scale: number): boolean =>
-  scale >= CAPTION_FROM && plan.places.every((place) => plan.places.every((other) => Math.abs(other.x - place.x) > 1 || Math.abs(other.y - place.y) > 1.6 || other === place));
+export function hasCaptions({ places }: EnginePlan, scale: number): boolean {
+  const crowded = (place: PlanPlace): boolean =>
+    places.some((other) => other !== place && Math.abs(other.x - place.x) <= 1 && Math.abs(other.y - place.y) <= 1.6);
+  return scale >= CAPTION_FROM && !places.some(crowded);
+}

@@ -1,13 +1,14 @@
 import { memo } from 'react';
 import type { PlanPlace } from '../../../core/domain/engine-plan.ts';
 import type { PlugKey } from '../../../core/domain/plugs.ts';
+import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
 import { usePlug, usePlugFindings } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { formatBelief } from '../../text/numbers.ts';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
-import { ToneShape, toneOf } from '../../ui/judgement.tsx';
+import { ToneShape, toneOf, type Tone } from '../../ui/judgement.tsx';
 import styles from './tray.module.css';
-import { enteredFacets, FACETS_IN_ALL, isTipRead } from './questions.ts';
+import { enteredFacets, FACETS_IN_ALL, isPlugRead } from './questions.ts';
 
 type Props = {
   readonly at: PlanPlace;
@@ -19,42 +20,61 @@ type Props = {
 };
 
 const EMPTY = {};
+/** The drawing's share of its place. */
+const DRAWN = 0.94;
 
 /** One plug in the tray: its drawing, whose it is, how much is entered, and the verdict. */
 export const Place = memo(({ at, plugKey, scale, selected, captioned, onSelect }: Props) => {
   const { tray } = useText();
   const plug = usePlug(plugKey);
-  const findings = usePlugFindings(plugKey);
+  const found = usePlugFindings(plugKey);
+  const findings = isPlugRead(plug) ? found : undefined;
   const entered = enteredFacets(plug?.tip);
-  const verdict = plug !== undefined && isTipRead(plug.tip) ? findings?.verdict : undefined;
   const state = plug === undefined ? tray.tray.notRead : tray.tray.entered(entered, FACETS_IN_ALL);
-  const judged = verdict === undefined || findings === undefined ? [] : [tray.tray.verdict(verdict, formatBelief(findings.belief))];
-  const size = Math.round(scale * 0.94);
+  const judged = findings === undefined ? [] : [tray.tray.verdict(findings.verdict, formatBelief(findings.belief))];
   return (
     <div role="option" id={`place-${plugKey.replace(' ', '-')}`} aria-selected={selected} tabIndex={selected ? 0 : -1} className={styles.place}
       aria-label={[tray.placeName(at), state, ...judged].join(', ')} data-absent={plug === undefined ? '' : undefined}
       style={{ left: Math.round((at.x - 0.5) * scale), top: Math.round((at.y - 0.5) * scale), width: scale, height: scale }}
       onClick={() => onSelect(plugKey)} onFocus={() => { if (!selected) onSelect(plugKey); }}>
-      {plug === undefined
-        ? <span className={styles.absent}>{tray.tray.notRead}</span>
-        : <DrawnTip tip={plug.tip ?? EMPTY} view="end" size={size} seed={plugKey} title="" />}
-      {at.position !== 'only' && <span className={styles.position}>{tray.positionShort[at.position]}</span>}
-      {plug !== undefined && <Bar className={styles.entered} share={entered / FACETS_IN_ALL} upright />}
-      {verdict !== undefined && !captioned && <span className={styles.badge} data-tone={toneOf(verdict)}><ToneShape tone={toneOf(verdict)} /></span>}
-      {verdict !== undefined && captioned && (
-        <span className={styles.caption}>
-          <span className={styles.verdict}><ToneShape tone={toneOf(verdict)} />{verdict}</span>
-          <Bar className={styles.belief} share={findings?.belief ?? 0} />
-        </span>
+      {plug === undefined ? <span className={styles.absent}>{tray.tray.notRead}</span> : (
+        <>
+          <DrawnTip tip={plug.tip ?? EMPTY} view="end" size={Math.round(scale * DRAWN)} seed={plugKey} title="" />
+          <EnteredRing share={entered / FACETS_IN_ALL} />
+        </>
       )}
+      {at.position !== 'only' && <span className={styles.position}>{tray.positionShort[at.position]}</span>}
+      {findings !== undefined && (captioned ? <Caption findings={findings} /> : <Badge tone={toneOf(findings.verdict)} />)}
     </div>
   );
 });
 
-/** A quiet bar, filled from the left, or from the bottom. */
-const Bar = ({ share, className, upright = false }: { share: number; className: string | undefined; upright?: boolean }) => (
-  <svg className={className} viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
-    <rect className={styles.track} width="100" height="100" />
-    <rect className={styles.fill} y={upright ? 100 - 100 * share : 0} width={upright ? 100 : 100 * share} height={upright ? 100 * share : 100} />
+const Badge = ({ tone }: { tone: Tone }) => <span className={styles.badge} data-tone={tone}><ToneShape tone={tone} /></span>;
+
+const Caption = ({ findings: { verdict, belief } }: { findings: PlugFindings }) => (
+  <span className={styles.caption}>
+    <span className={styles.verdict}><ToneShape tone={toneOf(verdict)} />{verdict}</span>
+    <BeliefBar share={belief} />
+  </span>
+);
+
+const RING = 48.5;
+
+/** How much of the tip is entered: a ring that closes, from the top and with the clock. */
+function EnteredRing({ share }: { share: number }) {
+  const angle = 2 * Math.PI * Math.min(share, 0.9999);
+  const end = `${(RING * Math.sin(angle)).toFixed(2)} ${(-RING * Math.cos(angle)).toFixed(2)}`;
+  return (
+    <svg className={styles.ring} viewBox="-50 -50 100 100" aria-hidden="true">
+      {share > 0 && <path d={`M0 ${-RING}A${RING} ${RING} 0 ${share > 0.5 ? 1 : 0} 1 ${end}`} />}
+    </svg>
+  );
+}
+
+/** How far the verdict is believed. */
+const BeliefBar = ({ share }: { share: number }) => (
+  <svg className={styles.belief} viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
+    <rect className={styles.track} width="100" height="4" />
+    <rect className={styles.fill} width={100 * share} height="4" />
   </svg>
 );

@@ -1,10 +1,12 @@
-import { useMemo, useRef, type KeyboardEvent } from 'react';
+import { useEffect, useMemo, useRef, type KeyboardEvent } from 'react';
 import { enginePlan } from '../../../core/domain/engine-plan.ts';
 import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useSheet } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { Said } from '../../ui/said.tsx';
 import { isTyping } from '../../ui/use-keys.ts';
+import { useRoute } from '../../app/use-route.ts';
+import { askedBy, type Asked } from './address.ts';
 import { Entry, useOpenSections } from './entry.tsx';
 import { commandOf } from './keys.ts';
 import { KeyHints } from './key-hints.tsx';
@@ -21,14 +23,24 @@ const SUPPOSED = { width: 1280, height: 660 };
 const EMPTY: Tip = {};
 const FIELDS = 'input, textarea';
 
+/** Goes once to what the address names. */
+function useAddress(go: (asked: Asked) => void): void {
+  const route = useRoute();
+  const field = route.page === 'reading' ? route.field : undefined;
+  const latest = useRef(go);
+  useEffect(() => { latest.current = go; });
+  useEffect(() => { if (field !== undefined) latest.current(askedBy(field)); }, [field]);
+}
+
 /** The plugs: the tray, and beside it what is said of the one taken from it. Single keys work while the focus is in here and not in a text field. */
 export function PlugsStation() {
   const { engine } = useSheet();
-  const { tray, shell } = useText();
+  const { tray } = useText();
   const plan = useMemo(() => enginePlan(engine), [engine]);
   const [station, room] = useRoom<HTMLDivElement>(SUPPOSED);
   const layout = stationLayout(plan, room);
   const entry = useEntry();
+  const { plug, plugKey, saying } = entry.hand;
   const [open, toggle] = useOpenSections();
   const region = useRef<HTMLElement>(null);
   const search = useRef<HTMLInputElement>(null);
@@ -38,6 +50,11 @@ export function PlugsStation() {
     toggle(detail, true);
     setTimeout(() => region.current?.querySelector<HTMLElement>(`[data-detail="${detail}"]`)?.querySelector<HTMLElement>(FIELDS)?.focus());
   };
+  useAddress((asked) => {
+    if (asked.plug !== undefined) entry.select(asked.plug);
+    if (asked.question !== undefined) { entry.ask(asked.question); setTimeout(() => document.getElementById(questionId(asked.question ?? 'overall'))?.focus()); }
+    if (asked.detail !== undefined) toDetail(asked.detail);
+  });
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.defaultPrevented) return;
     if (event.key === 'Escape') return isTyping(event.target) ? toQuestions() : undefined;
@@ -49,21 +66,20 @@ export function PlugsStation() {
       case 'search': return search.current?.focus();
       case 'measurements': return toDetail('measured');
       case 'note': return toDetail('note');
-      default: return entry.plug === undefined && command.does !== 'plug' ? undefined : entry.perform(command);
+      default: return plug === undefined && command.does !== 'plug' ? undefined : entry.perform(command);
     }
   };
 
-  const picture = <Picture tip={entry.plug?.tip ?? EMPTY} seed={entry.plugKey} />;
+  const picture = <Picture tip={plug?.tip ?? EMPTY} seed={plugKey} />;
   const columns = layout.shape === 'side' ? { gridTemplateColumns: `${layout.tray.width}px minmax(0, 1fr)` } : undefined;
   return (
     <div ref={station} className={styles.station} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown}>
-      <h1 className={styles.title}><Said>{shell.stations.plugs}</Said></h1>
-      <Tray plan={plan} layout={layout} selected={entry.plugKey} onSelect={entry.select} onEnter={toQuestions}>
-        {layout.picture === 'tray' && entry.plug !== undefined ? picture : undefined}
+      <Tray plan={plan} layout={layout} selected={plugKey} onSelect={entry.select} onEnter={toQuestions}>
+        {layout.picture === 'tray' && plug !== undefined ? picture : undefined}
       </Tray>
       <Entry entry={entry} picture={layout.picture === 'entry' ? picture : undefined} regionRef={region} searchRef={search} open={open} onToggle={toggle} />
       <KeyHints keys={tray.keys} />
-      <Said><span role="status" aria-live="polite">{entry.saying}</span></Said>
+      <Said><span role="status" aria-live="polite">{saying}</span></Said>
     </div>
   );
 }

@@ -33,10 +33,10 @@ export function QuestionRow({ question, tip, active, onAsk, onChoose, onUnsure, 
   return (
     <div className={styles.question} data-active={active ? '' : undefined} data-field={question}>
       <button type="button" id={questionId(question)} className={styles.ask} aria-expanded={active} onClick={onAsk}>
-        <span className={styles.name}>{tray.questions[question]}</span>
+        <span className={styles.name}>{tray.questions[question]}</span>{' '}
         <span className={value === undefined ? styles.open : styles.answer}>
           {value === undefined ? tray.entry.notObserved : tray.valueName(value)}
-          {unsure && <em className={styles.unsure}>{tray.entry.unsure}</em>}
+          {unsure && <em className={styles.unsure}> {tray.entry.unsure}</em>}
         </span>
         <span className={styles.sample} aria-hidden="true">
           {value !== undefined && <TipSample sample={{ facet: question, value } as Sample} on={ground} size={30} />}

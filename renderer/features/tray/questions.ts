@@ -1,4 +1,4 @@
-import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
+import type { PlugReading, Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { FACET_NAMES, OVERALL, TIP_FACETS, type FacetName } from '../../../shared/vocabulary/tip.ts';
 import { TIP_PARTS, type Question, type TipPart } from '../../ui/drawn-tip/index.ts';
 
@@ -11,6 +11,8 @@ export const LATER: readonly (readonly [part: TipPart, questions: readonly Facet
 
 /** Every question in the order in which they are asked. */
 export const SEQUENCE: readonly Question[] = [...QUICK, ...LATER.flatMap(([, facets]) => facets)];
+
+export const FIRST: Question = 'overall';
 
 export const partOf = (question: Question): TipPart | undefined => LATER.find(([, facets]) => (facets as readonly Question[]).includes(question))?.[0];
 
@@ -26,3 +28,5 @@ export const FACETS_IN_ALL = FACET_NAMES.length;
 export const enteredFacets = (tip: Tip | undefined): number => FACET_NAMES.filter((facet) => tip?.[facet] !== undefined).length;
 /** Somebody said something of this tip, be it no more than at a glance. */
 export const isTipRead = (tip: Tip | undefined): boolean => tip?.overall !== undefined || enteredFacets(tip) > 0;
+/** Somebody looked at this plug or measured it; without that a verdict on it would only be a guess from its neighbours. */
+export const isPlugRead = (plug: PlugReading | undefined): boolean => isTipRead(plug?.tip) || plug?.measured !== undefined;

@@ -12,7 +12,7 @@ import { hasCaptions, type StationLayout } from './layout.ts';
 import { cylinderLabels } from './labels.ts';
 import { nearest, type Direction } from './nearest.ts';
 import { Place } from './place.tsx';
-import { isTipRead } from './questions.ts';
+import { isPlugRead } from './questions.ts';
 import styles from './tray.module.css';
 
 type Props = {
@@ -84,7 +84,7 @@ function byVerdict(plugs: readonly PlugFindings[]): readonly (readonly [Verdict,
 function Groups() {
   const { tray } = useText();
   const findings = useFindings();
-  const read = new Set(useSheet().plugs.filter((plug) => isTipRead(plug.tip)).map(keyOf));
+  const read = new Set(useSheet().plugs.filter(isPlugRead).map(keyOf));
   const groups = byVerdict((findings?.plugs ?? []).filter((plug) => read.has(keyOf(plug))));
   if (groups.length === 0) return null;
   const nameOf = ({ cylinder, position }: { cylinder: number; position: keyof typeof tray.positionShort }): string => `${cylinder}${tray.positionShort[position]}`;

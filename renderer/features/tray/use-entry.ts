@@ -1,131 +1,75 @@
 import { useState } from 'react';
-import { plugKey, type PlugKey, type PlugPlace } from '../../../core/domain/plugs.ts';
-import type { PlugReading } from '../../../shared/formats/reading-sheet.v1.ts';
-import { useAct, usePlaces, useSelectedKey, useSelectPlug, useSheet } from '../../state/hooks.ts';
+import type { PlugKey } from '../../../core/domain/plugs.ts';
+import { useSelectPlug } from '../../state/hooks.ts';
 import { plugAt } from '../../state/places.ts';
-import type { ReadingAction } from '../../state/reading-action.ts';
-import { useStore } from '../../state/store.ts';
-import { useText } from '../../text/index.ts';
 import type { Question } from '../../ui/drawn-tip/index.ts';
-import type { Command } from './keys.ts';
-import { isTipRead, SEQUENCE, stepped, valuesOf } from './questions.ts';
+import { answer, copyTip, doubt } from './deeds.ts';
+import type { Deed } from './keys.ts';
+import { FIRST, isTipRead, stepped, valuesOf } from './questions.ts';
+import { keyOfPlace, useHand, type Hand } from './use-hand.ts';
 
 /** Folds below the questions that a key can open. */
 export type Detail = 'measured' | 'fitted' | 'note';
+type Then = 'question' | 'plug' | 'stay';
 
 export type Entry = {
-  readonly place: PlugPlace;
-  readonly plugKey: PlugKey;
-  /** undefined: this plug is left out of the reading. */
-  readonly plug: PlugReading | undefined;
+  readonly hand: Hand;
   readonly question: Question;
-  /** What was done last, for a screen reader. */
-  readonly saying: string;
   readonly ask: (question: Question) => void;
   readonly select: (key: PlugKey) => void;
-  readonly choose: (question: Question, value: string, then?: 'question' | 'plug' | 'stay') => void;
-  readonly perform: (command: Exclude<Command, { does: 'search' | 'measurements' | 'note' }>) => void;
-  readonly clearTip: () => void;
-  readonly setRead: (read: boolean) => void;
+  readonly choose: (question: Question, value: string, then?: Then) => void;
+  readonly perform: (deed: Deed) => void;
 };
 
-const keyOf = ({ cylinder, position }: PlugPlace): PlugKey => plugKey(cylinder, position);
+/** The question at hand, and the ways from plug to plug and from question to question. */
+function useWays(hand: Hand): Pick<Entry, 'question' | 'ask' | 'select'> & { readonly go: (steps: number, question?: Question) => void } {
+  const { words, sheet, places, index, say } = hand;
+  const selectPlug = useSelectPlug();
+  const [question, setQuestion] = useState<Question>(FIRST);
+
+  const take = (key: PlugKey, next: Question): void => {
+    const place = places.find((at) => keyOfPlace(at) === key);
+    selectPlug(key);
+    setQuestion(next);
+    if (place !== undefined) say(words.said.at(words.placeName(place), words.questions[next]));
+  };
+  /** A plug that nobody has looked at starts with the first question; between plugs that are read, the question stays. */
+  const select = (key: PlugKey): void => take(key, isTipRead(plugAt(sheet, key)?.tip) ? question : FIRST);
+  const go = (steps: number, next?: Question): void => {
+    const place = places[index + steps];
+    if (place !== undefined) return next === undefined ? select(keyOfPlace(place)) : take(keyOfPlace(place), next);
+    if (next !== undefined) setQuestion(next);
+  };
+  const ask = (next: Question): void => { setQuestion(next); say(words.said.at(hand.name, words.questions[next])); };
+  return { question, ask, select, go };
+}
 
 /** The plug and the question at hand, and everything that can be done to them. */
 export function useEntry(): Entry {
-  const words = useText().tray;
-  const sheet = useSheet();
-  const places = usePlaces();
-  const act = useAct();
-  const selectPlug = useSelectPlug();
-  const selected = useSelectedKey();
-  const tell = useStore((state) => state.tell);
-  const [question, setQuestion] = useState<Question>('overall');
-  const [saying, say] = useState('');
+  const hand = useHand();
+  const { question, ask, select, go } = useWays(hand);
 
-  const index = Math.max(0, places.findIndex((at) => keyOf(at) === selected));
-  const place = places[index] ?? { cylinder: 1, position: 'only' as const };
-  const plug = plugAt(sheet, selected);
-  const name = words.placeName(place);
-  const asked = (next: Question): string => words.questions[next];
-  const told = (text: string): void => {
-    say(text);
-    const { version } = useStore.getState().reading ?? {};
-    const undo = (): void => {
-      const { reading, undo: takeBack } = useStore.getState();
-      if (reading?.version === version) takeBack();
-      else tell({ text: words.said.tooLateToUndo, tone: 'plain' });
-    };
-    tell({ text, tone: 'plain', undo });
-  };
-
-  /** A plug that nobody has looked at starts with the first question; between plugs that are read, the question stays. */
-  const select = (key: PlugKey, keep = isTipRead(plugAt(sheet, key)?.tip)): void => {
-    const next = places.find((at) => keyOf(at) === key);
-    const first = keep ? question : (SEQUENCE[0] ?? question);
-    selectPlug(key);
-    setQuestion(first);
-    if (next !== undefined) say(words.said.at(words.placeName(next), asked(first)));
-  };
-  const go = (steps: number, keep?: boolean): void => {
-    const next = places[index + steps];
-    if (next !== undefined) select(keyOf(next), keep);
-  };
-  const ask = (next: Question): void => { setQuestion(next); say(words.said.at(name, asked(next))); };
-
-  const set = (about: Question, value: string | undefined): void => {
-    const action = about === 'overall' ? { type: 'overall', plug: selected, value } : { type: 'tip', plug: selected, facet: about, value };
-    act(action as ReadingAction);
-    say(value === undefined ? words.said.cleared(name, words.spoken[about]) : words.said.set(name, words.spoken[about], words.valueName(value)));
-  };
   const choose: Entry['choose'] = (about, value, then = 'question') => {
-    set(about, value);
-    if (then === 'plug') { setQuestion(about); go(1, true); } else setQuestion(then === 'question' ? stepped(about, 1) : about);
+    if (then === 'plug') go(1, about);
+    else ask(then === 'question' ? stepped(about, 1) : about);
+    answer(hand, about, value);
   };
-
-  const doubt = (): void => {
-    if (question === 'overall' || plug?.tip?.[question] === undefined) return say(words.said.nothingToDoubt);
-    const on = !(plug.tip.unsure ?? []).includes(question);
-    act({ type: 'unsure', plug: selected, facet: question, on });
-    say(words.said.unsure(name, words.spoken[question], on));
-  };
-  const copy = (onlyEmpty: boolean): void => {
-    if (!isTipRead(plug?.tip)) return say(words.said.nothingToCopy(name));
-    const targets = places.filter((at) => {
-      const other = plugAt(sheet, keyOf(at));
-      return keyOf(at) !== selected && other !== undefined && !(onlyEmpty && isTipRead(other.tip));
-    });
-    if (targets.length === 0) return say(words.said.copied(name, []));
-    act({ type: 'copyTip', from: selected, to: targets.map(keyOf) });
-    told(words.said.copied(name, targets.map(words.placeName)));
-  };
-
-  const perform: Entry['perform'] = (command) => {
-    switch (command.does) {
-      case 'question': return ask(stepped(question, command.steps));
-      case 'plug': return go(command.steps);
-      case 'clear': return set(question, undefined);
-      case 'unsure': return doubt();
-      case 'looksNormal': {
-        set('overall', 'looks normal');
-        return question === 'overall' ? setQuestion(stepped('overall', 1)) : undefined;
-      }
-      case 'copyToEmpty': return copy(true);
-      case 'copyToAll': return copy(false);
+  const perform: Entry['perform'] = (deed) => {
+    switch (deed.does) {
+      case 'question': return ask(stepped(question, deed.steps));
+      case 'plug': return go(deed.steps);
+      case 'clear': return answer(hand, question, undefined);
+      case 'unsure': return doubt(hand, question);
+      case 'looksNormal':
+        if (question === 'overall') ask(stepped(question, 1));
+        return answer(hand, 'overall', 'looks normal');
+      case 'copyToEmpty': return copyTip(hand, 'empty');
+      case 'copyToAll': return copyTip(hand, 'all');
       case 'choose': {
-        const value = valuesOf(question)[command.index];
-        if (value !== undefined) choose(question, value, command.then);
+        const value = valuesOf(question)[deed.index];
+        return value === undefined ? undefined : choose(question, value, deed.then);
       }
     }
   };
-
-  return {
-    place, plugKey: selected, plug, question, saying, ask, select, choose, perform,
-    clearTip: () => { act({ type: 'clearTip', plug: selected }); told(words.said.clearedTip(name)); },
-    setRead: (read) => {
-      if (!read && sheet.plugs.length === 1) return say(words.said.lastPlug);
-      act({ type: read ? 'plugOn' : 'plugOff', plug: selected });
-      if (!read) told(words.said.leftOut(name));
-    },
-  };
+  return { hand, question, ask, select, choose, perform };
 }

@@ -12,7 +12,11 @@ export function deposit(value: Deposit, work: Work): Shape[] {
   const colour = DEPOSIT_TONE[value];
   switch (value) {
     case 'none': return [noneSign(work.pen, work.site.signs[0])];
-    case 'light dusting': return [film(work, hex(colour), 0.28), stipple(work, 620, 0.24, lit(colour, 1.2), 0.8), stipple(work, 220, 0.2, lit(colour, 0.5), 0.5)];
+    case 'light dusting': return [
+      film(work, hex(colour), 0.28),
+      stipple(work, 620, 0.24, lit(colour, 1.2), 0.8),
+      stipple(work, 220, 0.2, lit(colour, 0.5), 0.5),
+    ];
     case 'heavy tan': return [...shore(work, lit(colour, 0.4)), film(work, lit(colour, 0.85)), ...crumbs(work, 170, 0.8, colour)];
     case 'dry soot': return [film(work, hex(colour), 0.96), stipple(work, 520, 0.36, SHADOW, 0.55), stipple(work, 420, 0.22, lit(colour, 3.2), 0.5)];
     case 'hard carbon': return [film(work, hex(colour)), ...plates(work, colour)];
@@ -32,7 +36,12 @@ function mineral(value: Deposit, work: Work, colour: Tone): Shape[] {
     case 'lead film': return [...shore(work, lit(colour, 0.3)), film(work, hex(colour), 0.86), gloss(work, 0.32)];
     case 'lead of unknown form': return [film(work, hex(colour), 0.7), hatch(work, 1, INK, 0.45), ...beads(work, apart(work, 12), 1, colour)];
     case 'glaze': return [...shore(work, lit(colour, 0.3)), film(work, hex(colour), 0.92), gloss(work, 1)];
-    case 'metal spray': return [film(work, lit(colour, 0.55), 0.28), stipple(work, 420, 0.34, lit(colour, 1.3)), stipple(work, 200, 0.3, SHADOW, 0.7), ...beads(work, apart(work, 70), 0.85, colour)];
+    case 'metal spray': return [
+      film(work, lit(colour, 0.55), 0.28),
+      stipple(work, 420, 0.34, lit(colour, 1.3)),
+      stipple(work, 200, 0.3, SHADOW, 0.7),
+      ...beads(work, apart(work, 70), 0.85, colour),
+    ];
     default: return [film(work, hex(colour), 0.88), stipple(work, 320, 0.34, lit(colour, 1.35), 0.6), stipple(work, 220, 0.3, lit(colour, 0.45), 0.6)];
   }
 }

@@ -49,11 +49,13 @@ export function DrawnTip({ tip, view, size, seed, title }: DrawnTipProps) {
   return <Picture tip={tip} view={view} size={size} seed={seed} window={WHOLE[view]} title={name === '' ? undefined : name} />;
 }
 
-export type Sample = { readonly [F in FacetName]: { readonly facet: F; readonly value: FacetValue<F> } }[FacetName] | { readonly facet: 'overall'; readonly value: Overall };
+export type Sample =
+  | { readonly [F in FacetName]: { readonly facet: F; readonly value: FacetValue<F> } }[FacetName]
+  | { readonly facet: 'overall'; readonly value: Overall };
 
 /** One value close up, for a choice that says its word beside it. `on`: what else is drawn, such as the colour under a deposit. */
 export function TipSample({ sample: { facet, value }, on, size }: { sample: Sample; on?: Tip; size: number }) {
-  const tip = useMemo(() => ({ ...on, [facet]: value }) as Tip, [on, facet, value]);
+  const tip = useMemo((): Tip => ({ ...on, [facet]: value }), [on, facet, value]);
   const { view, window } = CLOSE_UP[facet];
   return <Picture tip={tip} view={view} size={size} seed={facet} window={window} title={undefined} />;
 }

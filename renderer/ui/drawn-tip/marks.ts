@@ -2,7 +2,7 @@ import type { Chance } from './chance.ts';
 import { blob, polyline, stone } from './curve.ts';
 import { CHALK, hex, INK, lit, SHADOW, SHINE, type Tone } from './palette.ts';
 import { line, type Pen } from './pen.ts';
-import { disc, group, path, type Attrs, type Point, type Shape } from './shape.ts';
+import { disc, group, path, short, type Attrs, type Point, type Shape } from './shape.ts';
 import { scattered, somewhere, type Site, type Spread } from './site.ts';
 
 /** Where marks go and whose luck places them. */
@@ -21,7 +21,8 @@ export function places(work: Work, count: number): Point[] {
 /** The same for things that keep apart from each other. */
 export const apart = (work: Work, count: number): Point[] => scattered(work.site, many(work, count), work.luck).filter(work.spread.holds);
 
-export const film = ({ spread }: Work, fill: string, fillOpacity = 1): Shape => path(spread.outline, { fill, fillOpacity, fillRule: spread.rule, stroke: 'none' });
+export const film = ({ spread }: Work, fill: string, fillOpacity = 1): Shape =>
+  path(spread.outline, { fill, fillOpacity, fillRule: spread.rule, stroke: 'none' });
 
 export const edge = ({ spread }: Work, attrs: Attrs): Shape => path(spread.outline, attrs);
 
@@ -60,7 +61,9 @@ export function drops(work: Work, points: readonly Point[], size: number, colour
   return points.map(([x, y]) => {
     const radius = large(work, size) * work.luck.between(0.6, 1.4);
     return group({}, [
-      path(blob([x, y], radius, 0.08, work.luck, 7), { fill: hex(colour), fillOpacity: 0.55, stroke: lit(colour, 0.25), strokeWidth: radius * 0.14, strokeOpacity: 0.8 }),
+      path(blob([x, y], radius, 0.08, work.luck, 7), {
+        fill: hex(colour), fillOpacity: 0.55, stroke: lit(colour, 0.25), strokeWidth: radius * 0.14, strokeOpacity: 0.8,
+      }),
       disc(x + radius * 0.2, y + radius * 0.26, radius * 0.5, { fill: SHINE, fillOpacity: 0.28 }),
       disc(x - radius * 0.36, y - radius * 0.36, radius * 0.22, { fill: SHINE }),
     ]);
@@ -73,7 +76,8 @@ const GLEAM = [[2.9, 0.08], [2.1, 0.14], [1.3, 0.3], [0.6, 0.95]] as const;
 /** The lamp mirrored in something wet or glassy. */
 export function gloss({ site, pen }: Work, strength: number): Shape {
   const wide = site.grain * 1.25 * pen.coarse ** 0.8;
-  const gleam = site.shines.flatMap((d) => GLEAM.map(([width, opacity]) => path(d, { strokeWidth: Math.round(wide * width * 100) / 100, strokeOpacity: Math.round(opacity * strength * 100) / 100 })));
+  const gleam = site.shines.flatMap((d) => GLEAM.map(([width, opacity]) =>
+    path(d, { strokeWidth: short(wide * width), strokeOpacity: short(opacity * strength) })));
   return group({ fill: 'none', stroke: SHINE, strokeLinecap: 'round' }, gleam);
 }
 
@@ -81,11 +85,12 @@ export function gloss({ site, pen }: Work, strength: number): Shape {
 export function hatch(work: Work, pixels: number, stroke: string = INK, opacity = 0.7): Shape {
   const { site, spread, pen } = work;
   const step = Math.max(site.grain * 1.5, pen.unit * 4);
+  const half = step * 0.55;
   const ticks: string[] = [];
   for (let x = -site.reach; x <= site.reach; x += step) {
     for (let y = -site.reach; y <= site.reach; y += step) {
       const here: Point = [site.middle[0] + x, site.middle[1] + y];
-      if (site.inside(here) && spread.holds(here)) ticks.push(polyline([[here[0] - step * 0.55, here[1] + step * 0.55], [here[0] + step * 0.55, here[1] - step * 0.55]]));
+      if (site.inside(here) && spread.holds(here)) ticks.push(polyline([[here[0] - half, here[1] + half], [here[0] + half, here[1] - half]]));
     }
   }
   return path(ticks.join(''), { ...line(pen, pixels, stroke), strokeOpacity: opacity });

@@ -11,5 +11,8 @@ const markupOf = ({ tag, attrs, children = [] }: Shape): string => {
 };
 
 /** The drawing as the text of an SVG file. */
-export const svgText = ({ window, shapes }: Drawing, size: number): string =>
-  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${window.join(' ')}" width="${size}" height="${Math.round((size * window[3]) / window[2])}">${shapes.map(markupOf).join('')}</svg>`;
+export function svgText({ window, shapes }: Drawing, size: number): string {
+  const height = Math.round((size * window[3]) / window[2]);
+  const attrs = { xmlns: 'http://www.w3.org/2000/svg', viewBox: window.join(' '), width: size, height };
+  return markupOf({ tag: 'svg', attrs, children: shapes });
+}

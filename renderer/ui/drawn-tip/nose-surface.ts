@@ -8,7 +8,7 @@ import { disc, group, path, type Shape } from './shape.ts';
 export function noseSurface(value: FacetValue<'noseSurface'>, work: Work, colour: Tone | undefined): Shape[] {
   const base = colour ?? mixed(CERAMIC, SOOT, 0.35);
   switch (value) {
-    case 'bare': return [group({ fill: 'none', strokeLinecap: 'round' }, work.site.shines.map((d) => path(d, { ...line(work.pen, 1.6, SHINE), strokeOpacity: 0.75 })))];
+    case 'bare': return work.site.shines.map((d) => path(d, { ...line(work.pen, 1.6, SHINE), strokeOpacity: 0.75 }));
     case 'fine powder': return [stipple(work, 620, 0.26, lit(base, 1.5), 0.75), stipple(work, 300, 0.24, lit(base, 0.5), 0.6)];
     case 'matt soot': return [film(work, hex(SOOT), 0.62), stipple(work, 520, 0.34, SHADOW, 0.5), stipple(work, 360, 0.22, lit(SOOT, 3), 0.5)];
     case 'wet': return [film(work, hex(WET), 0.3), gloss(work, 0.95), ...wetSpots(work)];

@@ -9,7 +9,8 @@ type Extent = { readonly middle: Point; readonly reach: number; readonly within:
 
 /** An impression of the whole is strokes in a colour, never a surface: nobody looked at the parts. */
 export function overall(value: Overall, { middle, reach, within }: Extent, pen: Pen): Shape[] {
-  const strokes = (slant: number, gap: number, part: (point: Point) => boolean = () => true): string => slanting(middle, reach, slant, gap * pen.coarse ** 0.7, (p) => within(p) && part(p));
+  const strokes = (slant: number, gap: number, part: (point: Point) => boolean = () => true): string =>
+    slanting(middle, reach, slant, gap * pen.coarse ** 0.7, (p) => within(p) && part(p));
   const drawn = (d: string, colour: string, pixels: number, opacity = 0.9): Shape => path(d, { ...line(pen, pixels, colour), strokeOpacity: opacity });
   const thick = pen.fine ? 2 : 1.3;
   switch (value) {

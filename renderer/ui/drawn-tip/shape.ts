@@ -12,7 +12,8 @@ export const group = (attrs: Attrs, children: readonly Shape[]): Shape => ({ tag
 
 /** Colour stops from the start to the end of a gradient: place, colour, and opacity where the colour is not solid. */
 export type Stop = readonly [place: number, colour: string, opacity?: number];
-const stops = (list: readonly Stop[]): Shape[] => list.map(([offset, stopColor, stopOpacity = 1]) => ({ tag: 'stop', attrs: { offset, stopColor, stopOpacity } }));
+const stops = (list: readonly Stop[]): Shape[] =>
+  list.map(([offset, stopColor, stopOpacity = 1]) => ({ tag: 'stop', attrs: { offset, stopColor, stopOpacity } }));
 
 export const radialGradient = (id: string, list: readonly Stop[], attrs: Attrs): Shape =>
   ({ tag: 'radialGradient', attrs: { id, gradientUnits: 'userSpaceOnUse', ...attrs }, children: stops(list) });

@@ -23,7 +23,11 @@ export function sootRing(value: FacetValue<'sootRing'> | undefined, pen: Pen): S
   if (value === 'none') return [path(circle(R.nose - 1.6), { ...line(pen, 1, SHINE), strokeOpacity: 0.7 }), noneSign(pen, polar(R.nose - 2, 0.43))];
   const wide = value === 'wide' ? 13 : 5;
   return [
-    radialGradient(nameOf(pen, 'soot-ring'), [[1 - wide / R.nose, lit(SOOT, 1), 0], [1 - (wide * 0.72) / R.nose, lit(SOOT, 0.9), 0.96], [1, lit(SOOT, 0.6)]], { cx: 0, cy: 0, r: R.nose }),
+    radialGradient(nameOf(pen, 'soot-ring'), [
+      [1 - wide / R.nose, lit(SOOT, 1), 0],
+      [1 - (wide * 0.72) / R.nose, lit(SOOT, 0.9), 0.96],
+      [1, lit(SOOT, 0.6)],
+    ], { cx: 0, cy: 0, r: R.nose }),
     path(ring(R.nose - wide, R.nose), { fill: use(pen, 'soot-ring'), fillRule: 'evenodd' }),
   ];
 }
@@ -37,7 +41,13 @@ export function bridge(value: FacetValue<'bridge'> | undefined, pen: Pen): Shape
     case undefined: return [];
     case 'none': return [path('M-16 -13.5h5M11 -13.5h5M-13.5 -18v9M13.5 -18v9', { ...line(pen, 1.1, SHINE), strokeOpacity: 0.85 })];
     case 'gap bridged': return clinker([[0, -12, 9], [-6, -8, 5.5], [6, -9, 6], [1, -18, 6]], pen, luck.next());
-    case 'core bridged': return clinker([[...polar(50, 0.16), 9], [...polar(54, 0.12), 8], [...polar(52, 0.2), 8], [...polar(44, 0.15), 6], [...polar(57, 0.17), 7]], pen, luck.next());
+    case 'core bridged': return clinker([
+      [...polar(50, 0.16), 9],
+      [...polar(54, 0.12), 8],
+      [...polar(52, 0.2), 8],
+      [...polar(44, 0.15), 6],
+      [...polar(57, 0.17), 7],
+    ], pen, luck.next());
   }
 }
 

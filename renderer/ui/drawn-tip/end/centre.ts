@@ -13,10 +13,16 @@ export function centreElectrode(value: FacetValue<'centreElectrode'> | undefined
     case undefined: return [path(circle(r), chalk(pen))];
     case 'sharp': return [...flat(pen, r), path(circle(r), ink(pen)), path(circle(r - 2.6), hair(pen))];
     case 'lightly worn': return [...flat(pen, r), path(circle(r), ink(pen)), path(arc(r - 2.4, 0.06, 0.44), { ...line(pen, 2, SHINE), strokeOpacity: 0.8 })];
-    case 'rounded': return [...dome(pen, r, [[0, SHINE], [0.3, lit(NICKEL, 1.2)], [0.75, lit(NICKEL, 0.55)], [1, lit(NICKEL, 0.2)]]), path(circle(r), hair(pen))];
+    case 'rounded': return [
+      ...dome(pen, r, [[0, SHINE], [0.3, lit(NICKEL, 1.2)], [0.75, lit(NICKEL, 0.55)], [1, lit(NICKEL, 0.2)]]),
+      path(circle(r), hair(pen)),
+    ];
     case 'eroded': return eroded(pen);
     case 'pitted': return pitted(pen);
-    case 'blued': return [...dome(pen, r, [[0, hex(STRAW_TEMPER)], [0.42, hex(PURPLE_TEMPER)], [0.75, hex(BLUE_TEMPER)], [1, lit(BLUE_TEMPER, 0.45)]]), path(circle(r), ink(pen))];
+    case 'blued': return [
+      ...dome(pen, r, [[0, hex(STRAW_TEMPER)], [0.42, hex(PURPLE_TEMPER)], [0.75, hex(BLUE_TEMPER)], [1, lit(BLUE_TEMPER, 0.45)]]),
+      path(circle(r), ink(pen)),
+    ];
     case 'blistered': return blistered(pen);
     case 'melted': return melted(pen);
     case 'missing': return missing(pen);

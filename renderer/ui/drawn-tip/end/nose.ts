@@ -68,12 +68,22 @@ function cracked(pen: Pen): Shape[] {
   const branch = jagged(main[3] ?? [20, 12], polar(R.nose, 0.22), 0.14, luck, 5);
   const across = jagged(polar(14, 0.56), polar(R.nose, 0.5), 0.12, luck, 6);
   const d = [main, branch, across].map(polyline).join('');
-  return [path(d, { ...line(pen, 1.4, SHINE), strokeOpacity: 0.7, transform: 'translate(0.9 1.1)' }), path(d, { ...ink(pen), strokeWidth: 1.6 * (ink(pen).strokeWidth as number), stroke: SHADOW })];
+  return [
+    path(d, { ...line(pen, 1.4, SHINE), strokeOpacity: 0.7, transform: 'translate(0.9 1.1)' }),
+    path(d, { ...ink(pen), strokeWidth: 1.6 * (ink(pen).strokeWidth as number), stroke: SHADOW }),
+  ];
 }
 
 function chipped(pen: Pen): Shape[] {
   const luck = luckOf(pen, 'chip');
-  const bite = [polar(R.face + 1, 0.02), ...Array.from({ length: 4 }, (_, i) => polar(luck.between(20, 26), 0.05 + i * 0.035)), polar(R.face + 1, 0.2), polar(R.nose - 3, 0.17), polar(R.nose - 1, 0.1), polar(R.nose - 4, 0.04)];
+  const bite = [
+    polar(R.face + 1, 0.02),
+    ...Array.from({ length: 4 }, (_, i) => polar(luck.between(20, 26), 0.05 + i * 0.035)),
+    polar(R.face + 1, 0.2),
+    polar(R.nose - 3, 0.17),
+    polar(R.nose - 1, 0.1),
+    polar(R.nose - 4, 0.04),
+  ];
   const inner = bite.map(([x, y]) => [x * 0.97 + 1, y * 0.97 + 1.4] as const);
   return [
     path(polygon(bite), { fill: lit(FRESH_BREAK, 0.55), ...inked(pen) }),

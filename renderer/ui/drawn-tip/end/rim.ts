@@ -23,14 +23,25 @@ export function shellRim(value: FacetValue<'shellRim'> | undefined, pen: Pen): S
 }
 
 const METAL: readonly Stop[] = [[0, lit(STEEL, 1.5)], [0.3, lit(STEEL, 1.05)], [0.5, lit(STEEL, 0.7)], [0.72, lit(STEEL, 1)], [1, lit(STEEL, 0.5)]];
-const BLUED: readonly Stop[] = [[0, hex(BLUE_TEMPER)], [0.28, hex(PURPLE_TEMPER)], [0.45, hex(STRAW_TEMPER)], [0.6, hex(PURPLE_TEMPER)], [0.8, hex(BLUE_TEMPER)], [1, lit(BLUE_TEMPER, 0.6)]];
+const BLUED: readonly Stop[] = [
+  [0, hex(BLUE_TEMPER)],
+  [0.28, hex(PURPLE_TEMPER)],
+  [0.45, hex(STRAW_TEMPER)],
+  [0.6, hex(PURPLE_TEMPER)],
+  [0.8, hex(BLUE_TEMPER)],
+  [1, lit(BLUE_TEMPER, 0.6)],
+];
 
 function onRim(value: FacetValue<'shellRim'>, work: Work): Shape[] {
   const turned = [61, 65, 69.5].map((radius) => path(circle(radius), { ...hair(work.pen), strokeOpacity: 0.35 }));
   switch (value) {
     case 'bare metal': return [...turned, gloss(work, 0.4)];
     case 'blued': return turned;
-    case 'light grey': return [film(work, hex(NOSE_TONE['light grey']), 0.85), stipple(work, 380, 0.26, lit(NOSE_TONE['light grey'], 1.4), 0.7), stipple(work, 160, 0.22, SHADOW, 0.3)];
+    case 'light grey': return [
+      film(work, hex(NOSE_TONE['light grey']), 0.85),
+      stipple(work, 380, 0.26, lit(NOSE_TONE['light grey'], 1.4), 0.7),
+      stipple(work, 160, 0.22, SHADOW, 0.3),
+    ];
     case 'even soot': return [film(work, lit(SOOT, 1.25), 0.94), stipple(work, 260, 0.24, lit(SOOT, 2.4), 0.4)];
     case 'heavy soot': return [film(work, lit(SOOT, 0.6)), stipple(work, 520, 0.4, SHADOW, 0.6), stipple(work, 420, 0.24, lit(SOOT, 3), 0.45)];
     case 'wet oil': return [film(work, hex(DEPOSIT_TONE['wet oil']), 0.97), gloss(work, 0.95), ...drops(work, apart(work, 26), 1.1, DEPOSIT_TONE['wet oil'])];

@@ -18,7 +18,10 @@ export function strap(tip: Tip, pen: Pen): Shape[] {
   const d = strapOutline(ground, tip.contact === 'closed by piston');
   if (!seen) return [path(d, chalk(pen))];
   return [
-    group({ fill: SHADOW, stroke: 'none', transform: 'translate(2.4 3)' }, [path(d, { fillOpacity: 0.22 }), path(d, { fillOpacity: 0.16, transform: 'translate(1.4 1.6)' })]),
+    group({ fill: SHADOW, stroke: 'none', transform: 'translate(2.4 3)' }, [
+      path(d, { fillOpacity: 0.22 }),
+      path(d, { fillOpacity: 0.16, transform: 'translate(1.4 1.6)' }),
+    ]),
     clip(nameOf(pen, 'strap'), d),
     linearGradient(nameOf(pen, 'strap-metal'), heatStops(ground, tip.heatLine), [0, tipEnd(ground)], [0, foot]),
     path(d, { fill: use(pen, 'strap-metal') }),
@@ -40,7 +43,16 @@ function strapOutline(ground: Ground | undefined, closed: boolean): string {
   const wide = closed ? half + 3 : half;
   switch (ground) {
     case 'lightly worn': return `M${-half} ${foot}V${end - 5}Q${-wide} ${end} ${-wide + 6} ${end}H${wide - 6}Q${wide} ${end} ${half} ${end - 5}V${foot}Z`;
-    case 'worn thin': return polygon([[-half, foot], [-half, -56], [-4.6, end - 6], [-3.6, end - 3], [3.6, end - 3], [4.6, end - 6], [half, -56], [half, foot]]);
+    case 'worn thin': return polygon([
+      [-half, foot],
+      [-half, -56],
+      [-4.6, end - 6],
+      [-3.6, end - 3],
+      [3.6, end - 3],
+      [4.6, end - 6],
+      [half, -56],
+      [half, foot],
+    ]);
     case 'bent': return polygon([[-half, foot], [-half, -58], [-2, -38], [-19, end + 2], [-1, end + 10], [19, -34], [half, -60], [half, foot]]);
     case 'broken off': return polygon([[-half, foot], ...BREAK.slice(0, 6), [half, foot]]);
     case 'melted': return `M${-half} ${foot}V-52C${-half} -40 -8 -38 -9 -30Q0 -22 9 -30C8 -38 ${half} -40 ${half} -52V${foot}Z`;
@@ -63,7 +75,8 @@ function wear(ground: Ground, pen: Pen): Shape[] {
   switch (ground) {
     case 'as new': return [path(`M${-half} ${STRAP.tip - 3}h${2 * half}`, hair(pen))];
     case 'lightly worn': return [path(`M-9 ${STRAP.tip - 1.6}h18`, { ...line(pen, 2.2, SHINE), strokeOpacity: 0.85 })];
-    case 'pitted': return Array.from({ length: 15 }, () => disc(luck.between(-9, 9), luck.between(-37, -17), luck.between(0.9, 2.2), { fill: SHADOW, stroke: SHINE, strokeWidth: 0.4, strokeOpacity: 0.7 }));
+    case 'pitted': return Array.from({ length: 15 }, () =>
+      disc(luck.between(-9, 9), luck.between(-37, -17), luck.between(0.9, 2.2), { fill: SHADOW, stroke: SHINE, strokeWidth: 0.4, strokeOpacity: 0.7 }));
     case 'bent': return [path('M-8 -54L12 -40', { ...line(pen, 2), stroke: SHADOW, strokeOpacity: 0.5 })];
     default: return [];
   }
@@ -81,5 +94,7 @@ function meltedEnd(pen: Pen): Shape[] {
 
 /** What lies underneath is drawn as a hidden line. */
 const hollow = (pen: Pen): Shape[] => [
-  path(`M${-half + 1.5} ${STRAP.tip - 1}Q0 ${STRAP.tip - 26} ${half - 1.5} ${STRAP.tip - 1}Z`, { fill: SHADOW, fillOpacity: 0.5, ...line(pen, 1.2, SHINE), strokeDasharray: dashes(pen, 3, 2.4) }),
+  path(`M${-half + 1.5} ${STRAP.tip - 1}Q0 ${STRAP.tip - 26} ${half - 1.5} ${STRAP.tip - 1}Z`, {
+    ...line(pen, 1.2, SHINE), fill: SHADOW, fillOpacity: 0.5, strokeDasharray: dashes(pen, 3, 2.4),
+  }),
 ];

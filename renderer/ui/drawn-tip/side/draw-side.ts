@@ -34,10 +34,16 @@ export function drawSide(tip: Tip, pen: Pen): Shape[] {
   ];
 }
 
+/** Two arrows that meet across the gap: looked at, and open. */
+const GAP_SIGN = [
+  `M${X.gap} ${AXIS + 16}v14M${X.gap - 14} ${AXIS + 23}h14m-4 -4l4 4l-4 4`,
+  `M${X.electrode} ${AXIS + 16}v14M${X.electrode + 14} ${AXIS + 23}h-14m4 -4l-4 4l4 4`,
+].join('');
+
 function bridge(value: FacetValue<'bridge'> | undefined, pen: Pen): Shape[] {
   switch (value) {
     case undefined: return [];
-    case 'none': return [path(`M${X.gap} ${AXIS + 16}v14M${X.electrode} ${AXIS + 16}v14M${X.gap - 14} ${AXIS + 23}h14m-4 -4l4 4l-4 4M${X.electrode + 14} ${AXIS + 23}h-14m4 -4l-4 4l4 4`, { ...line(pen, 1.2, SHINE), strokeOpacity: 0.9 })];
+    case 'none': return [path(GAP_SIGN, { ...line(pen, 1.2, SHINE), strokeOpacity: 0.9 })];
     case 'gap bridged': return clinker([[35, 97, 7], [41, 102, 7.5], [37, 106, 6], [40, 94, 5.5]], pen);
     case 'core bridged': return clinker([[132, 141, 9], [142, 144, 8], [124, 142, 7], [136, 148, 6], [148, 144, 6]], pen);
   }

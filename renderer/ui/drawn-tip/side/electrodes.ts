@@ -9,8 +9,10 @@ import { heatStops } from '../temper.ts';
 import { AXIS, HALF, X } from './frame.ts';
 
 const [left, right, h] = [X.electrode, X.nose, HALF.electrode];
-const bar = (corner: number): string =>
-  `M${right} ${AXIS - h}H${left + corner}Q${left} ${AXIS - h} ${left} ${AXIS - h + corner}V${AXIS + h - corner}Q${left} ${AXIS + h} ${left + corner} ${AXIS + h}H${right}Z`;
+function bar(corner: number): string {
+  const [top, bottom] = [AXIS - h, AXIS + h];
+  return `M${right} ${top}H${left + corner}Q${left} ${top} ${left} ${top + corner}V${bottom - corner}Q${left} ${bottom} ${left + corner} ${bottom}H${right}Z`;
+}
 
 /** The centre electrode from the side. */
 export function centreElectrode(value: FacetValue<'centreElectrode'> | undefined, pen: Pen): Shape[] {
@@ -19,12 +21,25 @@ export function centreElectrode(value: FacetValue<'centreElectrode'> | undefined
     case 'sharp': return metal(bar(0), pen, STEELY);
     case 'lightly worn': return [...metal(bar(3.5), pen, STEELY), path(`M${left + 1.4} ${AXIS - 5}v10`, { ...line(pen, 2, SHINE), strokeOpacity: 0.8 })];
     case 'rounded': return metal(bar(9.8), pen, STEELY);
-    case 'eroded': return metal(polygon([[right, AXIS - h], [right - 3, AXIS - h], [left + 9, AXIS - 6], [left + 7, AXIS - 2], [left + 9, AXIS + 1], [left + 8, AXIS + 5], [right - 4, AXIS + h - 1], [right, AXIS + h]]), pen, STEELY);
+    case 'eroded': return metal(polygon([
+      [right, AXIS - h],
+      [right - 3, AXIS - h],
+      [left + 9, AXIS - 6],
+      [left + 7, AXIS - 2],
+      [left + 9, AXIS + 1],
+      [left + 8, AXIS + 5],
+      [right - 4, AXIS + h - 1],
+      [right, AXIS + h],
+    ]), pen, STEELY);
     case 'pitted': return [...metal(bar(0.5), pen, STEELY), ...pits([left + 1, left + 12], [AXIS - 8, AXIS + 8], 9, pen)];
     case 'blued': return metal(bar(1), pen, BLUED);
     case 'blistered': return [...metal(bar(1), pen, STEELY), ...bumps(pen)];
     case 'melted': return melted(pen);
-    case 'missing': return [path(bar(0), { ...chalk(pen), strokeDasharray: dashes(pen, 3, 3) }), path(`M${right} ${AXIS - h}h14v${2 * h}h-14z`, { fill: lit(DEPTH, 0.4) }), path(`M${right} ${AXIS - h}h14M${right} ${AXIS + h}h14`, ink(pen))];
+    case 'missing': return [
+      path(bar(0), { ...chalk(pen), strokeDasharray: dashes(pen, 3, 3) }),
+      path(`M${right} ${AXIS - h}h14v${2 * h}h-14z`, { fill: lit(DEPTH, 0.4) }),
+      path(`M${right} ${AXIS - h}h14M${right} ${AXIS + h}h14`, ink(pen)),
+    ];
   }
 }
 
@@ -37,17 +52,33 @@ function metal(d: string, pen: Pen, list: readonly Stop[]): Shape[] {
 
 function pits([x0, x1]: Point, [y0, y1]: Point, count: number, pen: Pen): Shape[] {
   const luck = luckOf(pen, `pits ${x0}`);
-  return Array.from({ length: count }, () => disc(luck.between(x0, x1), luck.between(y0, y1), luck.between(0.9, 1.8), { fill: SHADOW, stroke: SHINE, strokeWidth: 0.4, strokeOpacity: 0.8 }));
+  return Array.from({ length: count }, () =>
+    disc(luck.between(x0, x1), luck.between(y0, y1), luck.between(0.9, 1.8), { fill: SHADOW, stroke: SHINE, strokeWidth: 0.4, strokeOpacity: 0.8 }));
 }
 
 function bumps(pen: Pen): Shape[] {
   return [[left, -7, 3.6], [left - 1, 1, 4.2], [left + 1, 8, 3.4], [left + 7, -10, 3], [left + 8, 10, 3.4]].flatMap(([x = 0, y = 0, r = 0]) =>
-    [disc(x, AXIS + y, r, { fill: lit(NICKEL, 0.75), stroke: SHADOW, strokeWidth: line(pen, 1).strokeWidth as number }), disc(x - r * 0.25, AXIS + y - r * 0.3, r * 0.45, { fill: lit(NICKEL, 1.6) })]);
+    [
+      disc(x, AXIS + y, r, { fill: lit(NICKEL, 0.75), stroke: SHADOW, strokeWidth: line(pen, 1).strokeWidth as number }),
+      disc(x - r * 0.25, AXIS + y - r * 0.3, r * 0.45, { fill: lit(NICKEL, 1.6) }),
+    ]);
 }
 
 function melted(pen: Pen): Shape[] {
-  const body = loop([[right, AXIS - h], [right - 7, AXIS - h - 2], [left + 6, AXIS - 5], [left + 8, AXIS + 4], [left + 1, AXIS + 11], [left + 7, AXIS + 17], [right - 3, AXIS + h + 3], [right, AXIS + h]]);
-  return [...metal(body, pen, STEELY), path(`M${left + 9} ${AXIS - 5}q3 -5 6 -4M${left + 5} ${AXIS + 12}q3 2 6 0`, { ...line(pen, 1.8, SHINE), strokeOpacity: 0.9 })];
+  const body = loop([
+    [right, AXIS - h],
+    [right - 7, AXIS - h - 2],
+    [left + 6, AXIS - 5],
+    [left + 8, AXIS + 4],
+    [left + 1, AXIS + 11],
+    [left + 7, AXIS + 17],
+    [right - 3, AXIS + h + 3],
+    [right, AXIS + h],
+  ]);
+  return [
+    ...metal(body, pen, STEELY),
+    path(`M${left + 9} ${AXIS - 5}q3 -5 6 -4M${left + 5} ${AXIS + 12}q3 2 6 0`, { ...line(pen, 1.8, SHINE), strokeOpacity: 0.9 }),
+  ];
 }
 
 type Ground = FacetValue<'groundElectrode'>;
@@ -89,7 +120,7 @@ function strapOutline(ground: Ground | undefined, closed: boolean): string {
   if (closed) return 'M90 32H46Q28 32 29 52L31 114H44V62Q42 46 52 45H90Z';
   switch (ground) {
     case 'lightly worn': return `${TOP}V109Q20 114 25 114Q33 114 33 104${UNDER}`;
-    case 'worn thin': return `${TOP}V114H25.5L25 96L27 78${'Q33 66 33 60'}${UNDER}`;
+    case 'worn thin': return `${TOP}V114H25.5L25 96L27 78Q33 66 33 60${UNDER}`;
     case 'hollowed underneath': return `${TOP}V114H33V112Q24.5 108 24.5 100Q24.5 92 33 87${UNDER}`;
     case 'bent': return 'M90 32H44Q24 30 18 50L2 104L14 109L30 58Q34 45 45 45H90Z';
     default: return `${TOP}V114H33${UNDER}`;

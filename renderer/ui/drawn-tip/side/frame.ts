@@ -9,7 +9,9 @@ export const VIEW_BOX = '0 0 440 200';
 export const SPAN = 440;
 
 export const AXIS = 100;
-export const X = { strap: 20, gap: 33, electrode: 44, nose: 60, rim: 84, thread: 95, groove: 186, gasket: 195, flange: 205, hexagon: 213, crimp: 260, ceramic: 274, terminal: 384, end: 430 } as const;
+export const X = {
+  gap: 33, electrode: 44, nose: 60, rim: 84, thread: 95, groove: 186, gasket: 195, flange: 205, hexagon: 213, crimp: 260, ceramic: 274, terminal: 384,
+} as const;
 export const HALF = { electrode: 10, bore: 48, thread: 70, root: 63, gasket: 81, flange: 86, hexagon: 82, crimp: 64, ceramic: 44, terminal: 15 } as const;
 
 /** Half the height of the nose at a place along the plug. */
@@ -19,7 +21,10 @@ const inNose = ([x, y]: Point): boolean => x > X.nose + 1 && x < X.groove - 1 &&
 
 export const NOSE_SITE: Site = {
   name: 'nose-side',
-  outline: `M${X.nose + 5} ${AXIS - 24.6}L${X.rim} ${AXIS - noseHalf(X.rim)}V${AXIS}H${X.groove}V${AXIS + 47}L${X.nose + 5} ${AXIS + 24.6}Q${X.nose} ${AXIS + 24} ${X.nose} ${AXIS + 18}V${AXIS - 18}Q${X.nose} ${AXIS - 24} ${X.nose + 5} ${AXIS - 24.6}Z`,
+  outline: [
+    `M${X.nose + 5} ${AXIS - 24.6}L${X.rim} ${AXIS - noseHalf(X.rim)}V${AXIS}H${X.groove}V${AXIS + 47}L${X.nose + 5} ${AXIS + 24.6}`,
+    `Q${X.nose} ${AXIS + 24} ${X.nose} ${AXIS + 18}V${AXIS - 18}Q${X.nose} ${AXIS - 24} ${X.nose + 5} ${AXIS - 24.6}Z`,
+  ].join(''),
   inside: inNose,
   middle: [112, 106],
   reach: 76,
@@ -33,7 +38,10 @@ export const NOSE_SITE: Site = {
 /** The rim seen from the side: a narrow band above the axis, and the edge of the cut below it. */
 export const RIM_SITE: Site = {
   name: 'rim-side',
-  outline: `M${X.rim} ${AXIS}V${AXIS - 62}L${X.rim + 5} ${AXIS - 68}H${X.thread}V${AXIS}ZM${X.rim} ${AXIS + HALF.bore}H${X.thread}V${AXIS + 68}H${X.rim + 5}L${X.rim} ${AXIS + 62}Z`,
+  outline: [
+    `M${X.rim} ${AXIS}V${AXIS - 62}L${X.rim + 5} ${AXIS - 68}H${X.thread}V${AXIS}Z`,
+    `M${X.rim} ${AXIS + HALF.bore}H${X.thread}V${AXIS + 68}H${X.rim + 5}L${X.rim} ${AXIS + 62}Z`,
+  ].join(''),
   inside: ([x, y]) => x > X.rim + 0.5 && x < X.thread - 0.5 && ((y > AXIS - 66 && y < AXIS) || (y > AXIS + HALF.bore && y < AXIS + 66)),
   middle: [X.rim + 5.5, AXIS],
   reach: 68,

@@ -21,7 +21,12 @@ export function nose(tip: Tip, pen: Pen): Shape[] {
     clip(nameOf(pen, 'nose'), NOSE_SITE.outline),
     ...(seen || tip.sootRing !== undefined ? cavity() : []),
     ...(colour ? [
-      linearGradient(nameOf(pen, 'nose-body'), [[0, lit(colour, 0.85)], [0.22, lit(colour, 1.12)], [0.5, hex(colour)], [1, lit(colour, 0.42)]], [0, AXIS - 28], [0, AXIS + 46]),
+      linearGradient(nameOf(pen, 'nose-body'), [
+        [0, lit(colour, 0.85)],
+        [0.22, lit(colour, 1.12)],
+        [0.5, hex(colour)],
+        [1, lit(colour, 0.42)],
+      ], [0, AXIS - 28], [0, AXIS + 46]),
       path(NOSE_SITE.outline, { fill: use(pen, 'nose-body') }),
     ] : []),
     group({ clipPath: use(pen, 'nose') }, [
@@ -41,7 +46,10 @@ const cavity = (): Shape[] =>
   [path(polygon([[X.rim, AXIS + noseHalf(X.rim)], [X.groove, AXIS + 47], [X.groove, AXIS + HALF.bore], [X.rim, AXIS + HALF.bore]]), { fill: lit(DEPTH, 0.5) })];
 
 function sootRing(value: FacetValue<'sootRing'>, pen: Pen): Shape[] {
-  if (value === 'none') return [path(`M${X.groove - 4} ${AXIS + 3}V${AXIS + 43}`, { ...line(pen, 1, SHINE), strokeOpacity: 0.75 }), noneSign(pen, [X.groove - 12, AXIS + 34])];
+  if (value === 'none') return [
+    path(`M${X.groove - 4} ${AXIS + 3}V${AXIS + 43}`, { ...line(pen, 1, SHINE), strokeOpacity: 0.75 }),
+    noneSign(pen, [X.groove - 12, AXIS + 34]),
+  ];
   const wide = value === 'wide' ? 46 : 15;
   return [
     linearGradient(nameOf(pen, 'soot-ring'), [[0, lit(SOOT, 1), 0], [0.35, lit(SOOT, 0.9), 0.94], [1, lit(SOOT, 0.6)]], [X.groove - wide, 0], [X.groove, 0]),
@@ -57,10 +65,21 @@ function damage(value: FacetValue<'noseDamage'>, pen: Pen): Shape[] {
     case 'hairline crack': return [dark(jagged([X.nose, AXIS - 14], [130, AXIS + 24], 0.07, luck), 1.1)];
     case 'cracked': {
       const main = jagged([X.nose, AXIS - 6], [140, AXIS + 36], 0.09, luck, 8);
-      return [path(polyline(main), { ...line(pen, 1.4, SHINE), strokeOpacity: 0.7, transform: 'translate(1 1.2)' }), dark(main, 2.2), dark(jagged(main[4] ?? [98, 112], [150, AXIS + 14], 0.1, luck, 5), 2)];
+      return [
+        path(polyline(main), { ...line(pen, 1.4, SHINE), strokeOpacity: 0.7, transform: 'translate(1 1.2)' }),
+        dark(main, 2.2),
+        dark(jagged(main[4] ?? [98, 112], [150, AXIS + 14], 0.1, luck, 5), 2),
+      ];
     }
     case 'chipped': return [
-      path(polygon([[X.nose - 1, AXIS + 8], [67, AXIS + 13], [70, AXIS + 19], [78, AXIS + 21], [82, AXIS + 29], [X.nose - 1, AXIS + 27]]), { fill: hex(FRESH_BREAK), stroke: SHADOW, strokeWidth: ink(pen).strokeWidth as number }),
+      path(polygon([
+        [X.nose - 1, AXIS + 8],
+        [67, AXIS + 13],
+        [70, AXIS + 19],
+        [78, AXIS + 21],
+        [82, AXIS + 29],
+        [X.nose - 1, AXIS + 27],
+      ]), { fill: hex(FRESH_BREAK), stroke: SHADOW, strokeWidth: ink(pen).strokeWidth as number }),
       path(`M62 ${AXIS + 14}l6 5M66 ${AXIS + 22}l10 4`, hair(pen)),
     ];
     case 'broken away': return brokenAway(pen);

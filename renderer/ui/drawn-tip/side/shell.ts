@@ -1,4 +1,5 @@
 import type { FacetValue } from '../../../../shared/vocabulary/tip.ts';
+import type { Chance } from '../chance.ts';
 import { polyline } from '../curve.ts';
 import { crumbs, drops, film, apart, gloss, stipple, type Work } from '../marks.ts';
 import { BLUE_TEMPER, DEPOSIT_TONE, GREASE, hex, lit, NOSE_TONE, PURPLE_TEMPER, SHADOW, SHINE, SOOT, STEEL, STRAW_TEMPER } from '../palette.ts';
@@ -36,7 +37,9 @@ function onRim(value: FacetValue<'shellRim'>, work: Work): Shape[] {
 }
 
 const PITCH = 11.4;
-const turns = (up: number): Point[] => Array.from({ length: 17 }, (_, i) => [X.thread + (i * PITCH) / 2, AXIS + up * (i % 2 === 0 ? HALF.root : HALF.thread)] as const).filter(([x]) => x <= X.groove + 0.5);
+const HALF_TURNS = Math.floor((2 * (X.groove - X.thread)) / PITCH) + 1;
+const turns = (up: number): Point[] =>
+  Array.from({ length: HALF_TURNS }, (_, i) => [X.thread + (i * PITCH) / 2, AXIS + up * (i % 2 === 0 ? HALF.root : HALF.thread)] as const);
 
 /** The thread: seen above the axis, cut below it. */
 export function threads(value: FacetValue<'threads'> | undefined, pen: Pen): Shape[] {
@@ -47,7 +50,11 @@ export function threads(value: FacetValue<'threads'> | undefined, pen: Pen): Sha
   const wall = `${polyline(crest(1))}L${X.groove} ${AXIS + HALF.root}V${AXIS + HALF.bore}H${X.thread}Z`;
   const slopes = turns(-1).filter((_, i) => i % 2 === 1).map(([x]) => `M${x} ${AXIS - HALF.thread}L${x + 3} ${AXIS}`).join('');
   return [
-    ...(seen ? [linearGradient(nameOf(pen, 'thread'), METAL, [0, AXIS - HALF.thread], [0, AXIS + 40]), path(upper, { fill: use(pen, 'thread') }), path(wall, { fill: lit(STEEL, 0.55) })] : []),
+    ...(seen ? [
+      linearGradient(nameOf(pen, 'thread'), METAL, [0, AXIS - HALF.thread], [0, AXIS + 40]),
+      path(upper, { fill: use(pen, 'thread') }),
+      path(wall, { fill: lit(STEEL, 0.55) }),
+    ] : []),
     ...(value === undefined ? [] : onThreads(value, upper, pen)),
     path(slopes, seen ? hair(pen) : chalk(pen)),
     path(upper, outline(pen, seen)),
@@ -68,14 +75,27 @@ function torn(points: readonly Point[], up: number, pen: Pen): Point[] {
   return points.map(([x, y], i) => (i % 2 === 1 && i < 12 ? [x + luck.between(-4, 4), y - up * luck.between(0, 8)] : [x, y]));
 }
 
+const FADING_SOOT: readonly Stop[] = [[0, lit(SOOT, 0.7)], [0.75, lit(SOOT, 0.8), 0.95], [1, hex(SOOT), 0]];
+
+function scratches(luck: Chance): string {
+  const scratch = (): string => {
+    const [x, y] = [luck.between(100, 160), luck.between(34, 92)];
+    return polyline([[x, y], [x + luck.between(6, 14), y + luck.between(2, 7)]]);
+  };
+  return Array.from({ length: 9 }, scratch).join('');
+}
+
 function onThreads(value: FacetValue<'threads'>, upper: string, pen: Pen): Shape[] {
   const luck = luckOf(pen, 'threads side');
   switch (value) {
     case 'clean': return [path(`M${X.thread + 4} ${AXIS - 50}H${X.groove - 4}`, { ...line(pen, 2, SHINE), strokeOpacity: 0.45 })];
-    case 'damaged': return [path(Array.from({ length: 9 }, () => { const [x, y] = [luck.between(100, 160), luck.between(34, 92)]; return `M${x.toFixed(1)} ${y.toFixed(1)}l${luck.between(6, 14).toFixed(1)} ${luck.between(2, 7).toFixed(1)}`; }).join(''), line(pen, 2, SHINE))];
-    case 'lubricant present': return [path(upper, { fill: hex(GREASE), fillOpacity: 0.72 }), path(`M100 46Q130 40 176 48M104 62Q124 57 150 61M112 80q20 -3 40 0`, { ...line(pen, 2.6, SHINE), strokeOpacity: 0.7 })];
+    case 'damaged': return [path(scratches(luck), line(pen, 2, SHINE))];
+    case 'lubricant present': return [
+      path(upper, { fill: hex(GREASE), fillOpacity: 0.72 }),
+      path(`M100 46Q130 40 176 48M104 62Q124 57 150 61M112 80q20 -3 40 0`, { ...line(pen, 2.6, SHINE), strokeOpacity: 0.7 }),
+    ];
     case 'first turns carboned': return [
-      linearGradient(nameOf(pen, 'thread-soot'), [[0, lit(SOOT, 0.7), 1], [0.75, lit(SOOT, 0.8), 0.95], [1, lit(SOOT, 1), 0]], [X.thread, 0], [X.thread + 4 * PITCH, 0]),
+      linearGradient(nameOf(pen, 'thread-soot'), FADING_SOOT, [X.thread, 0], [X.thread + 4 * PITCH, 0]),
       path(upper, { fill: use(pen, 'thread-soot') }),
       path(`M${X.thread} ${AXIS + HALF.bore}h${4 * PITCH}v${HALF.root - HALF.bore}h${-4 * PITCH}z`, { fill: use(pen, 'thread-soot') }),
     ];

@@ -1,0 +1,52 @@
+import { useState } from 'react';
+import { plugKey, type PlugKey, type PlugPlace } from '../../../core/domain/plugs.ts';
+import type { PlugReading, ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
+import { useAct, usePlaces, useSelectedKey, useSheet } from '../../state/hooks.ts';
+import { plugAt } from '../../state/places.ts';
+import { useStore, type State } from '../../state/store.ts';
+import { useText, type Text } from '../../text/index.ts';
+
+export const keyOfPlace = ({ cylinder, position }: PlugPlace): PlugKey => plugKey(cylinder, position);
+
+/** The plug at hand, among all places of the tray, and the voice that says what was done to it. */
+export type Hand = {
+  readonly words: Text['tray'];
+  readonly sheet: ReadingSheet;
+  readonly places: readonly PlugPlace[];
+  readonly index: number;
+  readonly place: PlugPlace;
+  readonly name: string;
+  readonly plugKey: PlugKey;
+  /** undefined: this plug is left out of the reading. */
+  readonly plug: PlugReading | undefined;
+  readonly act: State['act'];
+  /** What was done last, for a screen reader. */
+  readonly saying: string;
+  readonly say: (text: string) => void;
+  /** Says it, and shows it for a while with a way to take it back. */
+  readonly tell: (text: string) => void;
+};
+
+export function useHand(): Hand {
+  const words = useText().tray;
+  const sheet = useSheet();
+  const places = usePlaces();
+  const act = useAct();
+  const selected = useSelectedKey();
+  const show = useStore((state) => state.tell);
+  const [saying, say] = useState('');
+
+  const index = Math.max(0, places.findIndex((at) => keyOfPlace(at) === selected));
+  const place = places[index] ?? { cylinder: 1, position: 'only' as const };
+  const tell = (text: string): void => {
+    say(text);
+    const version = useStore.getState().reading?.version;
+    const undo = (): void => {
+      const { reading, undo: takeBack } = useStore.getState();
+      if (reading?.version === version) takeBack();
+      else show({ text: words.said.tooLateToUndo, tone: 'plain' });
+    };
+    show({ text, tone: 'plain', undo });
+  };
+  return { words, sheet, places, index, place, name: words.placeName(place), plugKey: selected, plug: plugAt(sheet, selected), act, saying, say, tell };
+}
