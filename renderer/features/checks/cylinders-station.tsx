@@ -1,7 +1,9 @@
 import { SWAP_PARTS } from '../../../shared/vocabulary/checks.ts';
+import { FROM_MEMORY } from '../../../core/knowledge/types.ts';
 import { useFieldFocus } from '../../app/use-field-focus.ts';
 import { useSheet } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
+import { Citations } from '../../ui/citations.tsx';
 import { BenchSheet } from './bench-sheet.tsx';
 import { PartsTried } from './parts-tried.tsx';
 import styles from './tried.module.css';
@@ -24,7 +26,7 @@ export function CylindersStation() {
       <header className={styles.head}>
         <h2 id="bench-sheet">{text.title}</h2>
         <p className={styles.about}>{text.about}</p>
-        {use === 'aircraft' && <p className={styles.caution}>{text.aircraft}</p>}
+        {use === 'aircraft' && <p className={styles.caution}>{text.aircraft} <Citations ids={[FROM_MEMORY]} /></p>}
       </header>
       <BenchSheet />
       <PartsTried start={trialOf(field)} />

@@ -71,8 +71,6 @@ export const findings = {
   odds: (factor: string, up: boolean): string => (up ? `odds × ${factor}` : `odds ÷ ${factor}`),
   oddsHint: 'Each line tells by how much the observation alone raises or lowers the odds of this cause.',
   sourcesOf: 'Sources:',
-  show: 'Show the balance',
-  hide: 'Hide the balance',
   nextChecks: 'Next checks',
   tellsMost: 'Tells most for its effort',
   minutes: (minutes: string): string => `about ${minutes} min`,
