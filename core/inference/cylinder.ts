@@ -4,11 +4,15 @@ import { markOf, plugFit, reportProbability, restProbability, type Mark, type Pl
 import type { CylinderEvidence, Observation } from './evidence.ts';
 import { flipsUpToTwo, type Flips } from './flips.ts';
 import { strengthOf, type Instance } from './network.ts';
-import { joinTouches, plugSum, Touched, type OwnCause, type PlugSum, type Touch } from './plug-sum.ts';
+import { joinTouches, likelihoodAfter, plugSum, Touched, type OwnCause, type PlugSum, type Touch } from './plug-sum.ts';
 import type { Damping } from './symptoms.ts';
 
 /** One cause as this cylinder feels it. `on`: present in the likeliest set before anything is seen. `touches`: by plug. */
-export type Actor = { readonly instance: Instance; readonly on: boolean; readonly touches: readonly (readonly Touch[])[]; readonly marks: readonly Mark[] };
+type Switch = { readonly instance: Instance; readonly on: boolean; readonly touches: readonly (readonly Touch[])[] };
+export type Actor = Switch & { readonly marks: readonly Mark[] };
+
+/** The part of a cylinder that no observation changes: which shared causes reach it, in which sets, and what they touch. */
+export type Frame = { readonly shared: readonly Switch[]; readonly sets: readonly Flips[]; readonly touches: readonly (readonly (readonly Touch[])[])[] };
 
 /**
  * Everything about one cylinder that does not change while causes are switched on and off. Local causes that couple (they act on two plugs, or mark
@@ -53,43 +57,48 @@ export const cylinderRest = (seen: Observation<CylinderFindingName>): number =>
 const passesOf = (cause: Cause, conditions: readonly Condition[]): Touch[] =>
   cause.makes.map((link) => ({ k: conditions.findIndex((c) => c.id === link.condition), factor: 1 - strengthOf(link) }));
 
-function actor(instance: Instance, evidence: CylinderEvidence, conditions: readonly Condition[]): Actor {
+function switchFor(instance: Instance, plugs: CylinderEvidence['plugs'], conditions: readonly Condition[]): Switch {
   const on = instance.prior > 0.5;
   const passes = passesOf(instance.cause, conditions).map(({ k, factor }) => ({ k, factor: on ? 1 / factor : factor }));
-  return {
-    instance, on,
-    touches: evidence.plugs.map((plug) => (instance.plugs.includes(plug.key) ? passes : [])),
-    marks: evidence.seen.map((seen) => cylinderMark(instance.cause, seen)),
-  };
+  return { instance, on, touches: plugs.map((plug) => (instance.plugs.includes(plug.key) ? passes : [])) };
 }
+
+const actor = (part: Switch, evidence: CylinderEvidence): Actor => ({ ...part, marks: evidence.seen.map((seen) => cylinderMark(part.instance.cause, seen)) });
 
 const couples = ({ touches, marks }: Actor): boolean => touches.filter((list) => list.length > 0).length > 1 || marks.some((m) => m.mark > 0);
 
-function absentBefore(actors: readonly Actor[], plug: number, conditions: readonly Condition[]): Float64Array {
+function absentBefore(actors: readonly Switch[], plug: number, conditions: readonly Condition[]): Float64Array {
   const absent = Float64Array.from(conditions, (c) => 1 - c.leak);
   for (const a of actors) if (a.on) for (const { k, factor } of a.touches[plug] ?? []) absent[k] = (absent[k] as number) / factor;
   return absent;
 }
 
-const touchesOf = (actors: readonly Actor[], sets: readonly Flips[], plugs: number): readonly (readonly (readonly Touch[])[])[] =>
+const touchesOf = (actors: readonly Switch[], sets: readonly Flips[], plugs: number): readonly (readonly (readonly Touch[])[])[] =>
   sets.map((flips) => Array.from({ length: plugs }, (_, p) => flips.reduce<readonly Touch[]>((all, f) => joinTouches(all, actors[f]?.touches[p] ?? []), [])));
 
+/** @param shared the shared causes that reach this cylinder */
+export function frameFor({ plugs }: CylinderEvidence, shared: readonly Instance[], conditions: readonly Condition[]): Frame {
+  const switches = shared.map((instance) => switchFor(instance, plugs, conditions));
+  const sets = flipsUpToTwo(switches.length);
+  return { shared: switches, sets, touches: touchesOf(switches, sets, plugs.length) };
+}
+
 /** @param alsoSwitched further local causes to switch one by one, for those who need to see them apart */
-export function cylinderFor(evidence: CylinderEvidence, shared: readonly Instance[], local: readonly Instance[], conditions: readonly Condition[], alsoSwitched: (instance: Instance) => boolean = () => false): Cylinder {
-  const plugs = evidence.plugs.length;
-  const here = shared.filter((i) => i.cylinders.includes(evidence.cylinder)).map((i) => actor(i, evidence, conditions));
-  const all = local.map((i) => actor(i, evidence, conditions));
+export function cylinderFor(frame: Frame, evidence: CylinderEvidence, local: readonly Instance[], conditions: readonly Condition[], alsoSwitched: (instance: Instance) => boolean = () => false): Cylinder {
+  const { plugs } = evidence;
+  const here = frame.shared.map((part) => actor(part, evidence));
+  const all = local.map((instance) => actor(switchFor(instance, plugs, conditions), evidence));
   const coupled = all.filter((a) => couples(a) || alsoSwitched(a.instance));
   const rest = all.filter((a) => !coupled.includes(a));
   const plugOf = (a: Actor): number => Math.max(0, a.touches.findIndex((list) => list.length > 0));
-  const [sharedSets, coupledSets] = [flipsUpToTwo(here.length), flipsUpToTwo(coupled.length)];
+  const coupledSets = flipsUpToTwo(coupled.length);
   return {
-    evidence, shared: here, coupled, sharedSets, coupledSets,
-    own: evidence.plugs.map((_, p) => rest.filter((a) => plugOf(a) === p).map((a) => a.instance)),
-    sharedTouches: touchesOf(here, sharedSets, plugs),
-    coupledTouches: touchesOf(coupled, coupledSets, plugs),
-    fits: evidence.plugs.map((plug) => plugFit(plug, conditions)),
-    absent: evidence.plugs.map((_, p) => absentBefore([...here, ...coupled], p, conditions)),
+    evidence, shared: here, coupled, sharedSets: frame.sets, coupledSets,
+    own: plugs.map((_, p) => rest.filter((a) => plugOf(a) === p).map((a) => a.instance)),
+    sharedTouches: frame.touches,
+    coupledTouches: touchesOf(coupled, coupledSets, plugs.length),
+    fits: plugs.map((plug) => plugFit(plug, conditions)),
+    absent: plugs.map((_, p) => absentBefore([...here, ...coupled], p, conditions)),
     rests: evidence.seen.map(cylinderRest),
   };
 }
@@ -103,7 +112,7 @@ function findingsProbability(cylinder: Cylinder, shared: Flips, coupled: Flips):
   return cylinder.rests.reduce((p, rest, f) => p * reportProbability(rest, causes.flatMap((c) => { const m = c.marks[f]; return m && m.mark > 0 ? [m] : []; })), 1);
 }
 
-type Switched = Pick<Actor, 'instance' | 'on'>;
+type Switched = Pick<Switch, 'instance' | 'on'>;
 const quietOf = ({ instance }: Switched, damping: Damping): number => damping.causes.get(instance.cause.id) ?? 1;
 
 /** How much likelier the changed state of a cause is than the one before, symptoms counted. */
@@ -116,7 +125,7 @@ export function flipWeight(a: Switched, damping: Damping): number {
 export const quietBefore = (actors: readonly Switched[], damping: Damping): number => actors.reduce((p, a) => (a.on ? p * quietOf(a, damping) : p), 1);
 
 /** Chance that the shared causes of this set give none of the cylinder's own symptoms taken as absent. */
-const quietUnder = (cylinder: Cylinder, shared: Flips, own: Damping): number => active(cylinder.shared, shared).reduce((p, a) => p * quietOf(a, own), 1);
+const quietUnder = (cylinder: Cylinder, shared: Flips, own: Damping): number => (own.key === '' ? 1 : active(cylinder.shared, shared).reduce((p, a) => p * quietOf(a, own), 1));
 
 export const ownCauses = (instances: readonly Instance[], damping: Damping, conditions: readonly Condition[]): OwnCause[] =>
   instances.map(({ cause, prior }) => ({ prior, quiet: damping.causes.get(cause.id) ?? 1, passes: passesOf(cause, conditions) }));
@@ -128,25 +137,40 @@ export const plugSums = (cylinder: Cylinder, damping: Damping, conditions: reado
 export const touchesIn = (cylinder: Cylinder, shared: number, coupled: number, plug: number): readonly Touch[] =>
   joinTouches(cylinder.sharedTouches[shared]?.[plug] ?? [], cylinder.coupledTouches[coupled]?.[plug] ?? []);
 
+/** Values on every counted (shared set, coupled set): those of shared set s stand from starts[s] up to starts[s + 1]. */
+export type Table = { readonly values: Float64Array; readonly starts: Uint32Array };
+
+function emptyTable({ sharedSets, coupledSets, coupled }: Cylinder): Table {
+  const starts = new Uint32Array(sharedSets.length + 1);
+  for (let s = 0; s < sharedSets.length; s += 1) starts[s + 1] = (starts[s] as number) + ([coupledSets.length, 1 + coupled.length][(sharedSets[s] as Flips).length] ?? 1);
+  return { values: new Float64Array(starts[sharedSets.length] as number), starts };
+}
+
 /**
- * Weight of every counted (shared set, coupled set), local priors included, shared priors not: one row a shared set.
+ * Weight of every counted (shared set, coupled set), local priors included, shared priors not.
  * @param damping for all symptoms taken as absent
  * @param own for those of them that were felt on this cylinder alone
  */
-export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damping: Damping, own: Damping): Float64Array[] {
+export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damping: Damping, own: Damping): Table {
   const weights = cylinder.coupled.map((a) => flipWeight(a, damping));
   const before = quietBefore(cylinder.coupled, damping);
-  return cylinder.sharedSets.map((shared, s) => {
+  const table = emptyTable(cylinder);
+  for (let s = 0; s < cylinder.sharedSets.length; s += 1) {
+    const shared = cylinder.sharedSets[s] as Flips;
+    const start = table.starts[s] as number;
+    const width = (table.starts[s + 1] as number) - start;
     const quiet = before * quietUnder(cylinder, shared, own);
-    const touched = sums.map((sum, p) => new Touched(sum, cylinder.sharedTouches[s]?.[p] ?? []));
-    const row = new Float64Array([cylinder.coupledSets.length, 1 + cylinder.coupled.length, 1][shared.length] ?? 1);
-    for (let t = 0; t < row.length; t += 1) {
+    const touched = width === 1 ? [] : sums.map((sum, p) => new Touched(sum, cylinder.sharedTouches[s]?.[p] ?? []));
+    for (let t = 0; t < width; t += 1) {
       const coupled = cylinder.coupledSets[t] as Flips;
       let weight = quiet * findingsProbability(cylinder, shared, coupled);
       for (const f of coupled) weight *= weights[f] as number;
-      for (let p = 0; p < sums.length; p += 1) weight *= Math.max(0, (touched[p] as Touched).after(cylinder.coupledTouches[t]?.[p] ?? []));
-      row[t] = weight;
+      for (let p = 0; p < sums.length; p += 1) {
+        const value = touched[p]?.after(cylinder.coupledTouches[t]?.[p] ?? []) ?? likelihoodAfter(sums[p] as PlugSum, cylinder.sharedTouches[s]?.[p] ?? []);
+        weight *= Math.max(0, value);
+      }
+      table.values[start + t] = weight;
     }
-    return row;
-  });
+  }
+  return table;
 }

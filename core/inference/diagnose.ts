@@ -48,7 +48,7 @@ function once<T>(make: (cylinder: number) => T): (cylinder: number) => T {
 const isFaulty = ({ judgement }: Judged): boolean => judgement.verdict !== 'normal';
 
 function ranked(instances: readonly Instance[], solution: Solution, least: number): Instance[] {
-  const belief = (i: Instance): number => solution.beliefs.get(i.id) ?? 0;
+  const { belief } = solution;
   return instances.filter((i) => belief(i) >= least).sort((a, b) => belief(b) - belief(a) || (a.id < b.id ? -1 : 1));
 }
 
@@ -92,7 +92,7 @@ const everyInstance = ({ network }: Solution): Instance[] => [...network.shared,
 
 function strongest(instances: readonly Instance[], solution: Solution, has: (cause: Cause) => boolean): { name: string; belief: number } | undefined {
   const [first] = ranked(instances.filter((i) => has(i.cause)), solution, 0);
-  return first && { name: first.cause.name, belief: solution.beliefs.get(first.id) ?? 0 };
+  return first && { name: first.cause.name, belief: solution.belief(first) };
 }
 
 const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 'mechanical'];

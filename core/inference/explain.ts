@@ -86,12 +86,12 @@ function reason(cause: Cause, piece: Piece, supports: boolean, conditions: reado
 }
 
 /** All removals, solved once and shared by every cause's explanation. */
-export type Removals = readonly { readonly piece: Piece; readonly beliefs: ReadonlyMap<string, number>; readonly grouped: boolean }[];
+export type Removals = readonly { readonly piece: Piece; readonly belief: Solution['belief']; readonly grouped: boolean }[];
 
 export function removalsFor(solve: Solver, evidence: Evidence, troubled: readonly number[]): Removals {
   const singles = [...singlePieces(evidence, troubled), ...symptomPieces(evidence)];
   const groups = groupedPieces(evidence).filter((p) => p.cylinders.length > 1);
-  return [...singles.map((p) => ({ piece: p, grouped: false })), ...groups.map((p) => ({ piece: p, grouped: true }))].map((r) => ({ ...r, beliefs: solve(r.piece.without).beliefs }));
+  return [...singles.map((p) => ({ piece: p, grouped: false })), ...groups.map((p) => ({ piece: p, grouped: true }))].map((r) => ({ ...r, belief: solve(r.piece.without).belief }));
 }
 
 const SCOPE: Readonly<Record<Cause['scope'], Scope>> = { plug: 'plug', cylinder: 'cylinder', engine: 'engine', neighbours: 'group', 'mixture group': 'group', coil: 'group', 'ignition set': 'group', bank: 'group' };
@@ -116,10 +116,10 @@ const round = (bits: number): number => Math.round(bits * 1000) / 1000;
 
 /** One cause with what speaks for and against it; each weight is the change of its log-odds when the observation is taken away. */
 export function explainCause(instance: Instance, solution: Solution, removals: Removals, knowledge: Knowledge): CauseFinding {
-  const belief = solution.beliefs.get(instance.id) ?? 0;
+  const belief = solution.belief(instance);
   const fit = removals.filter((r) => concerns(instance, r));
-  const facts = (instance.cylinders.length > 1 ? withoutParts(fit) : fit).map(({ piece, beliefs }): Fact => {
-    const bits = logOdds(belief) - logOdds(beliefs.get(instance.id) ?? 0);
+  const facts = (instance.cylinders.length > 1 ? withoutParts(fit) : fit).map(({ piece, belief: without }): Fact => {
+    const bits = logOdds(belief) - logOdds(without(instance));
     return { about: piece.about, text: piece.words, bits, because: reason(instance.cause, piece, bits > 0, knowledge.conditions) };
   });
   const all = [...circumstanceFacts(instance), ...facts].map((f) => ({ ...f, bits: round(f.bits) })).filter((f) => Math.abs(f.bits) >= LEAST_BITS);

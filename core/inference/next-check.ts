@@ -16,6 +16,7 @@ export type World = { readonly causes: readonly Instance[]; readonly probability
 
 /** Worlds less likely than this do not move a decision. */
 const NEGLIGIBLE = 1e-5;
+const MOST_WORLDS = 300;
 /** A check must tell at least this much. */
 const LEAST_GAIN = 0.01;
 
@@ -28,19 +29,20 @@ const chosen = (actors: readonly Actor[], flips: Flips): Instance[] => actors.fi
 const SEEN_APART = 0.005;
 
 /** The likely states of one cylinder, every local cause of weight switched one by one. */
-export function worldsOf({ evidence, beliefs, network, cylinders }: Solution, number: number): World[] {
+export function worldsOf({ evidence, belief, network, cylinders }: Solution, number: number): World[] {
   const at = evidence.cylinders.findIndex((c) => c.cylinder === number);
   const solved = cylinders[at] as SolvedCylinder;
   const parts = signedSubsets(evidence.present, evidence.absent);
-  const { cylinder, terms } = prepare(network, evidence.cylinders[at] as CylinderEvidence, parts, (i) => (beliefs.get(i.id) ?? 0) >= SEEN_APART);
+  const { cylinder, terms } = prepare(network, solved.frame, evidence.cylinders[at] as CylinderEvidence, parts, (i) => belief(i) >= SEEN_APART);
   const worlds: World[] = [];
-  forEachWorld({ cylinder, terms, outside: solved.outside }, (s, t, probability) => {
+  forEachWorld({ terms, outside: solved.outside }, (s, t, probability) => {
     if (probability < NEGLIGIBLE) return;
     const causes = [...chosen(cylinder.shared, cylinder.sharedSets[s] as Flips), ...chosen(cylinder.coupled, cylinder.coupledSets[t] as Flips)];
     worlds.push({ causes, probability, decision: decisionOf(causes) });
   });
-  const all = worlds.reduce((sum, w) => sum + w.probability, 0);
-  return worlds.map((w) => ({ ...w, probability: w.probability / all }));
+  const likely = worlds.sort((a, b) => b.probability - a.probability).slice(0, MOST_WORLDS);
+  const all = likely.reduce((sum, w) => sum + w.probability, 0);
+  return likely.map((w) => ({ ...w, probability: w.probability / all }));
 }
 
 /** Entropy in bits of what would be done. */

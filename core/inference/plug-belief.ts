@@ -12,14 +12,17 @@ const NEGLIGIBLE = 1e-11;
 function messagesTo(solved: SolvedCylinder, term: Term, plug: number): Messages {
   const { cylinder, outside } = solved;
   const messages = new Messages(solved.conditions.length);
-  term.rows.forEach((row, s) => {
+  const { values, starts } = term.table;
+  for (let s = 0; s + 1 < starts.length; s += 1) {
     const outer = term.coefficient * (outside[term.part]?.[s] as number);
-    for (let t = 0; t < row.length; t += 1) {
-      if (Math.abs(outer * (row[t] as number)) < NEGLIGIBLE) continue;
-      const touches = touchesIn(cylinder, s, t, plug);
-      messages.add((outer * (row[t] as number)) / likelihoodAfter(term.sums[plug] as PlugSum, touches), touches);
+    const start = starts[s] as number;
+    for (let at = start; at < (starts[s + 1] as number); at += 1) {
+      const weight = outer * (values[at] as number);
+      if (Math.abs(weight) < NEGLIGIBLE) continue;
+      const touches = touchesIn(cylinder, s, at - start, plug);
+      messages.add(weight / likelihoodAfter(term.sums[plug] as PlugSum, touches), touches);
     }
-  });
+  }
   return messages;
 }
 

@@ -1,5 +1,5 @@
 import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
-import { cylinderFor, cylinderTable, flipWeight, plugSums, quietBefore, type Cylinder } from './cylinder.ts';
+import { cylinderFor, cylinderTable, frameFor, flipWeight, plugSums, quietBefore, type Cylinder, type Frame, type Table } from './cylinder.ts';
 import type { Condition } from '../knowledge/types.ts';
 import type { CylinderEvidence, Evidence } from './evidence.ts';
 import { flipIndex, flipsUpToTwo, massUpToTwo, type Flips } from './flips.ts';
@@ -9,11 +9,11 @@ import type { PlugSum } from './plug-sum.ts';
 import { dampingFor, signedSubsets, type Damping } from './symptoms.ts';
 
 /** One signed term of the symptom sum, as one cylinder sees it. */
-export type Term = { readonly part: number; readonly coefficient: number; readonly damping: Damping; readonly sums: readonly PlugSum[]; readonly rows: readonly Float64Array[] };
+export type Term = { readonly part: number; readonly coefficient: number; readonly damping: Damping; readonly sums: readonly PlugSum[]; readonly table: Table };
 
 export type SolvedCylinder = {
   readonly cylinder: Cylinder;
-  readonly shared: readonly Instance[];
+  readonly frame: Frame;
   readonly conditions: readonly Condition[];
   readonly terms: readonly Term[];
   /** Weight that the rest of the engine gives to each shared set, by part of the symptom sum; divided by the total. */
@@ -23,8 +23,8 @@ export type SolvedCylinder = {
 export type Solution = {
   readonly network: Network;
   readonly evidence: Evidence;
-  /** Belief in each cause at each place, by instance id. */
-  readonly beliefs: ReadonlyMap<string, number>;
+  /** Belief in a cause at its place. Those of one cylinder are worked out when first asked for. */
+  readonly belief: (instance: Instance) => number;
   readonly cylinders: readonly SolvedCylinder[];
   /** Prior probability of all the sets of shared causes that were not counted. */
   readonly neglectedMass: number;
@@ -36,21 +36,27 @@ type Part = { readonly coefficient: number; readonly taken: readonly SymptomTag[
 export type Prepared = { readonly cylinder: Cylinder; readonly terms: readonly Term[]; readonly sums: readonly Float64Array[] };
 
 /** @param alsoSwitched local causes that are to be switched one by one, see `cylinderFor` */
-export function prepare(network: Network, evidence: CylinderEvidence, parts: readonly Part[], alsoSwitched?: (instance: Instance) => boolean): Prepared {
-  const { knowledge, shared } = network;
+export function prepare(network: Network, frame: Frame, evidence: CylinderEvidence, parts: readonly Part[], alsoSwitched?: (instance: Instance) => boolean): Prepared {
+  const { knowledge } = network;
   const { conditions } = knowledge;
-  const cylinder = cylinderFor(evidence, shared, network.local.get(evidence.cylinder) ?? [], conditions, alsoSwitched);
+  const cylinder = cylinderFor(frame, evidence, network.local.get(evidence.cylinder) ?? [], conditions, alsoSwitched);
   const felt = signedSubsets(evidence.symptoms, []);
   const terms = parts.flatMap((part, index) => felt.map(({ coefficient, taken }): Term => {
     const damping = dampingFor(knowledge, [...part.taken, ...taken]);
     const sums = plugSums(cylinder, damping, conditions);
-    return { part: index, coefficient, damping, sums, rows: cylinderTable(cylinder, sums, damping, dampingFor(knowledge, taken)) };
+    return { part: index, coefficient, damping, sums, table: cylinderTable(cylinder, sums, damping, dampingFor(knowledge, taken)) };
   }));
-  const sums = parts.map((_, index) => Float64Array.from(cylinder.sharedSets, (_set, s) => terms.reduce((sum, term) => (term.part === index ? sum + term.coefficient * total(term.rows[s] as Float64Array) : sum), 0)));
-  return { cylinder, terms, sums };
+  return { cylinder, terms, sums: parts.map((_, part) => rowSums(terms.filter((term) => term.part === part), cylinder.sharedSets.length)) };
 }
 
-const total = (row: Float64Array): number => { let sum = 0; for (const v of row) sum += v; return sum; };
+/** Signed sum over the coupled sets, for every shared set. */
+function rowSums(terms: readonly Term[], sets: number): Float64Array {
+  const sums = new Float64Array(sets);
+  for (const { coefficient, table } of terms) {
+    for (let s = 0; s < sets; s += 1) for (let at = table.starts[s] as number; at < (table.starts[s + 1] as number); at += 1) sums[s] = (sums[s] as number) + coefficient * (table.values[at] as number);
+  }
+  return sums;
+}
 
 function projectedIndex(flips: Flips, to: readonly number[], n: number): number {
   const there = flips.map((f) => to[f] as number).filter((f) => f >= 0);
@@ -92,17 +98,16 @@ function sharedBeliefs(shared: readonly Instance[], sets: readonly Flips[], { pe
 }
 
 /** Calls `visit` for every counted world of one cylinder with its probability. */
-export function forEachWorld({ cylinder, terms, outside }: Pick<SolvedCylinder, 'cylinder' | 'terms' | 'outside'>, visit: (shared: number, local: number, probability: number) => void): void {
-  cylinder.sharedSets.forEach((_, s) => {
-    const rows = terms.map((term) => term.rows[s] as Float64Array);
-    const factors = terms.map((term) => term.coefficient * (outside[term.part]?.[s] as number));
-    const width = rows[0]?.length ?? 0;
-    for (let t = 0; t < width; t += 1) {
+export function forEachWorld({ terms, outside }: Pick<SolvedCylinder, 'terms' | 'outside'>, visit: (shared: number, local: number, probability: number) => void): void {
+  const starts = terms[0]?.table.starts ?? new Uint32Array(1);
+  for (let s = 0; s + 1 < starts.length; s += 1) {
+    const start = starts[s] as number;
+    for (let at = start; at < (starts[s + 1] as number); at += 1) {
       let p = 0;
-      for (let k = 0; k < rows.length; k += 1) p += (factors[k] as number) * (rows[k]?.[t] as number);
-      visit(s, t, p);
+      for (const term of terms) p += term.coefficient * (outside[term.part]?.[s] as number) * (term.table.values[at] as number);
+      visit(s, at - start, p);
     }
-  });
+  }
 }
 
 function coupledBeliefs(solved: SolvedCylinder): [string, number][] {
@@ -120,31 +125,53 @@ export type Solver = (evidence: Evidence) => Solution;
  * any number of the causes that belong to one plug, at most two conditions on a plug.
  */
 export function solverFor(network: Network): Solver {
-  const known = new WeakMap<CylinderEvidence, Map<string, Prepared>>();
   const { shared, knowledge } = network;
   const sets = flipsUpToTwo(shared.length);
   const neglectedMass = 1 - massUpToTwo(shared.map(({ prior }) => Math.min(prior, 1 - prior)));
-  const here = new Map(network.evidence.cylinders.map(({ cylinder }) => [cylinder, shared.filter((i) => i.cylinders.includes(cylinder))]));
-  const indexOf = [...here.values()].map((list) => { const to = shared.map((i) => list.indexOf(i)); return Uint16Array.from(sets, (flips) => projectedIndex(flips, to, list.length)); });
+  const places = network.evidence.cylinders.map((c) => placeOf(c, network, sets));
+  const prepared = remembered((evidence: CylinderEvidence, c: number, parts: readonly Part[]) => prepare(network, (places[c] as Place).frame, evidence, parts));
+  return (evidence) => {
+    const parts = signedSubsets(evidence.present, evidence.absent);
+    const ready = evidence.cylinders.map((c, i) => prepared(c, i, parts));
+    const weighed = weighShared(shared, sets, ready, places.map(({ indexOf }) => indexOf), parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) })));
+    const cylinders = ready.map(({ cylinder, terms }, c): SolvedCylinder => ({
+      cylinder, terms, frame: (places[c] as Place).frame, conditions: knowledge.conditions,
+      outside: (weighed.outside[c] as Float64Array[]).map((list) => list.map((v) => v / weighed.all)),
+    }));
+    return { network, evidence, belief: beliefIn(new Map(sharedBeliefs(shared, sets, weighed)), cylinders), cylinders, neglectedMass };
+  };
+}
 
-  const prepared = (cylinder: CylinderEvidence, parts: readonly Part[], key: string): Prepared => {
-    const met = known.get(cylinder) ?? new Map<string, Prepared>();
-    known.set(cylinder, met);
-    const found = met.get(key) ?? prepare(network, cylinder, parts);
+/** One cylinder's standing among the shared causes: its frame, and for each set of the engine the set that reaches it. */
+type Place = { readonly frame: Frame; readonly indexOf: Uint16Array };
+
+function placeOf(evidence: CylinderEvidence, { shared, knowledge }: Network, sets: readonly Flips[]): Place {
+  const here = shared.filter((i) => i.cylinders.includes(evidence.cylinder));
+  const to = shared.map((i) => here.indexOf(i));
+  return { frame: frameFor(evidence, here, knowledge.conditions), indexOf: Uint16Array.from(sets, (flips) => projectedIndex(flips, to, here.length)) };
+}
+
+/** Keeps what was prepared for a cylinder's evidence; evidence that did not change is the same object. */
+function remembered(make: (evidence: CylinderEvidence, at: number, parts: readonly Part[]) => Prepared): typeof make {
+  const known = new WeakMap<CylinderEvidence, Map<string, Prepared>>();
+  return (evidence, at, parts) => {
+    const key = parts.map(({ taken }) => taken.join('|')).join('/');
+    const met = known.get(evidence) ?? new Map<string, Prepared>();
+    known.set(evidence, met);
+    const found = met.get(key) ?? make(evidence, at, parts);
     met.set(key, found);
     return found;
   };
+}
 
-  return (evidence) => {
-    const parts = signedSubsets(evidence.present, evidence.absent);
-    const key = parts.map(({ taken }) => taken.join('|')).join('/');
-    const ready = evidence.cylinders.map((c) => prepared(c, parts, key));
-    const weighed = weighShared(shared, sets, ready, indexOf, parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) })));
-    const cylinders = ready.map(({ cylinder, terms }, c): SolvedCylinder => ({
-      cylinder, terms, shared: here.get(cylinder.evidence.cylinder) ?? [], conditions: knowledge.conditions,
-      outside: (weighed.outside[c] as Float64Array[]).map((list) => list.map((v) => v / weighed.all)),
-    }));
-    const beliefs = [...sharedBeliefs(shared, sets, weighed), ...cylinders.flatMap((solved) => [...coupledBeliefs(solved), ...ownBeliefs(solved)])];
-    return { network, evidence, beliefs: new Map(beliefs.map(([id, p]) => [id, Math.min(1, Math.max(0, p))])), cylinders, neglectedMass };
+function beliefIn(shared: ReadonlyMap<string, number>, cylinders: readonly SolvedCylinder[]): Solution['belief'] {
+  const local = new Map<number, ReadonlyMap<string, number>>();
+  return (instance) => {
+    const known = shared.get(instance.id);
+    const number = instance.cylinders[0] as number;
+    const solved = cylinders.find(({ cylinder }) => cylinder.evidence.cylinder === number) as SolvedCylinder;
+    const own = known === undefined ? local.get(number) ?? new Map([...coupledBeliefs(solved), ...ownBeliefs(solved)]) : undefined;
+    if (own !== undefined) local.set(number, own);
+    return Math.min(1, Math.max(0, known ?? own?.get(instance.id) ?? 0));
   };
 }

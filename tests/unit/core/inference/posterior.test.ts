@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reportProbability } from '../../../../core/inference/appearance.ts';
 import { evidenceOf } from '../../../../core/inference/evidence.ts';
-import { networkFor } from '../../../../core/inference/network.ts';
+import { networkFor, type Instance } from '../../../../core/inference/network.ts';
 import { beliefThat, plugBeliefs } from '../../../../core/inference/plug-belief.ts';
 import { solverFor } from '../../../../core/inference/posterior.ts';
 import { PRIORS, STRENGTHS } from '../../../../core/knowledge/strengths.ts';
@@ -28,7 +28,7 @@ describe('beliefs', () => {
     const sooted = STRENGTHS.usually + (1 - STRENGTHS.usually) * rest;
     const withCause = STRENGTHS.often * sooted + (1 - STRENGTHS.often) * rest;
     const byHand = (PRIORS.common * withCause) / (PRIORS.common * withCause + (1 - PRIORS.common) * rest);
-    expect(solverFor(network)(evidence).beliefs.get('rich @ 1')).toBeCloseTo(byHand, 12);
+    expect(solverFor(network)(evidence).belief(network.local.get(1)?.[0] as Instance)).toBeCloseTo(byHand, 12);
   });
 
   it('equal a sum over every world within the bounds, for causes and for conditions', () => {
@@ -37,7 +37,7 @@ describe('beliefs', () => {
       const network = networkFor(kb, evidence);
       const solution = solverFor(network)(evidence);
       const brute = bruteForce(network, evidence, SOLVER_BOUNDS);
-      for (const [id, belief] of solution.beliefs) expect(belief).toBeCloseTo(brute.causes.get(id) ?? NaN, 6);
+      for (const instance of [...network.shared, ...[...network.local.values()].flat()]) expect(solution.belief(instance)).toBeCloseTo(brute.causes.get(instance.id) ?? NaN, 6);
       solution.cylinders.forEach((solved, c) => plugBeliefs(solved).forEach((plug, p) => {
         const key = evidence.cylinders[c]?.plugs[p]?.key;
         kb.conditions.forEach(({ id }, k) => expect(beliefThat(plug, (set) => set.includes(k))).toBeCloseTo(brute.conditions.get(`${key}/${id}`) ?? NaN, 5));
