@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
-import { parseReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { problemLine } from '../../shared/formats/strict.ts';
-import { importSheet, type ImportGiven } from './import-sheet.ts';
+import { importSheets, type ImportGiven } from './import-sheets.ts';
 import { listEngines } from './storage/engines.ts';
 import type { Tables } from './storage/tables.ts';
 
@@ -13,11 +13,11 @@ export type Seed = { readonly name: string; readonly sheets: readonly unknown[] 
  */
 export async function fillWithSeeds(db: Kysely<Tables>, seeds: readonly Seed[], given: ImportGiven): Promise<void> {
   if ((await listEngines(db)).length > 0) return;
-  for (const { name, sheets } of seeds) {
-    for (const sheet of sheets) {
-      const parsed = parseReadingSheet(sheet);
-      if (!parsed.ok) throw new Error(`seed ${name}: ${parsed.error.map(problemLine).join('; ')}`);
-      await importSheet(db, parsed.value, given);
-    }
-  }
+  await importSheets(db, seeds.flatMap(({ name, sheets }) => sheets.map((sheet) => parsed(name, sheet))), given);
+}
+
+function parsed(name: string, sheet: unknown): ReadingSheet {
+  const result = parseReadingSheet(sheet);
+  if (!result.ok) throw new Error(`seed ${name}: ${result.error.map(problemLine).join('; ')}`);
+  return result.value;
 }

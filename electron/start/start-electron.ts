@@ -17,7 +17,7 @@ export function startElectron(binary: string, { folder, demo }: { readonly folde
       process.stderr.write(chunk);
       lastWords = chunk.toString('utf8').trim().split('\n').at(-1)?.slice(0, 160) ?? lastWords;
     });
-    const pass = (signal: NodeJS.Signals): void => { running.kill(signal); };
+    const pass = (signal: NodeJS.Signals): void => { if (signal !== 'SIGINT' || !process.stdin.isTTY) running.kill(signal); }; // a terminal sends Ctrl-C to both
     process.on('SIGINT', pass).on('SIGTERM', pass);
     running.once('error', (error) => done(error.message));
     running.once('exit', (code, signal) => {

@@ -32,4 +32,7 @@ async function show({ served }: LoopbackRun): Promise<string> {
   return 'No browser was found. Open';
 }
 
-const ended = (): Promise<void> => new Promise((done) => { process.once('SIGINT', () => done()).once('SIGTERM', () => done()).once('SIGHUP', () => done()); });
+/** Resolves at Ctrl-C or when the system asks to end. The signal may come twice, from the terminal and from npm; the second changes nothing. */
+const ended = (): Promise<void> => new Promise((done) => {
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => done());
+});

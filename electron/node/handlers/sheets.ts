@@ -1,7 +1,7 @@
 import type { Handlers } from '../../../shared/channels.ts';
 import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import { err, ok } from '../../../shared/result.ts';
-import { importSheet } from '../import-sheet.ts';
+import { importSheets } from '../import-sheets.ts';
 import { currentSheet } from '../reading-record.ts';
 import { parseSheetText } from '../sheet-text.ts';
 import { findEngine } from '../storage/engines.ts';
@@ -21,7 +21,8 @@ export function sheetHandlers(given: Given): Group {
     'reading.import': writes(given, async (db, { text }) => {
       const sheet = parseSheetText(text);
       if (!sheet.ok) return err({ code: 'bad-request', problems: sheet.error });
-      return ok(await importSheet(db, sheet.value, { at: given.clock().toISOString(), newId: given.newId, diagnose: given.diagnose }));
+      const [imported] = await importSheets(db, [sheet.value], { at: given.clock().toISOString(), newId: given.newId, diagnose: given.diagnose });
+      return imported === undefined ? notFound('sheet') : ok(imported);
     }),
     'reading.export': reads(given, async (db, { id }) => {
       const row = await findReading(db, id);
