@@ -1,5 +1,6 @@
 import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Settings } from '../../shared/channels.ts';
 import { bridge } from '../app/bridge.ts';
+import { keptDrafts } from './kept-drafts.ts';
 import type { SliceCreator } from './store.ts';
 
 /** A short message at the edge of the bench; `undo` takes back what it tells of. */
@@ -24,7 +25,7 @@ export type AppSlice = {
 export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
   let lastMessage = 0;
   const adopt = async (info: AppInfo): Promise<void> => {
-    set({ info, startProblem: null, reading: null });
+    set({ info, startProblem: null, reading: null, log: null, engineDrafts: keptDrafts(info.library.folder) });
     await get().loadEngines();
   };
   return {

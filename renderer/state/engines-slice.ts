@@ -3,6 +3,7 @@ import type { Engine } from '../../shared/formats/engine.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
 import { bridge } from '../app/bridge.ts';
 import type { EngineDraft } from './engine-draft.ts';
+import { keepDrafts } from './kept-drafts.ts';
 import type { SliceCreator } from './store.ts';
 
 export type EnginesSlice = {
@@ -11,7 +12,7 @@ export type EnginesSlice = {
   readonly enginesProblem: AppError | null;
   /** The readings of the engine last looked at. */
   readonly log: { readonly engineId: string; readonly readings: readonly ReadingSummary[] } | null;
-  /** Engines being written down and not saved yet, by engine id; 'new' is one that is not on the shelf. They outlive a change of screen. */
+  /** Engines being written down and not saved yet, by engine id; 'new' is one that is not on the shelf. They outlive a change of screen and a lost page. */
   readonly engineDrafts: Readonly<Record<string, EngineDraft>>;
   readonly setEngineDraft: (id: string, draft: EngineDraft | undefined) => void;
   readonly loadEngines: () => Promise<AppError | null>;
@@ -42,8 +43,12 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
     enginesProblem: null,
     log: null,
     engineDrafts: {},
-    setEngineDraft: (id, draft) => set(({ engineDrafts: { [id]: _, ...others } }) =>
-      ({ engineDrafts: draft === undefined ? others : { ...others, [id]: draft } })),
+    setEngineDraft: (id, draft) => {
+      const { [id]: _, ...others } = get().engineDrafts;
+      const engineDrafts = draft === undefined ? others : { ...others, [id]: draft };
+      set({ engineDrafts });
+      keepDrafts(get().info?.library.folder ?? '', engineDrafts);
+    },
     loadEngines: async () => {
       const reply = await bridge['engine.list'](null);
       set(reply.ok ? { engines: reply.value, enginesProblem: null } : { engines: [], enginesProblem: reply.error });

@@ -141,3 +141,17 @@ it('the window is named after its screen', async () => {
   await screen.findByRole('navigation', { name: 'Stations of the reading' });
   expect(document.title).toBe('The cylinders · Bench four · Corenose');
 });
+
+it('an engine that was being written down when the page went away is offered again, in its own library only', async () => {
+  freshPage();
+  await store().start();
+  store().setEngineDraft('new', { fields: { name: 'Half written', cylinders: 3, fitment: { heat: { scale: 'Kelvane' } as never } }, raw: { 'fitment.reachMm': '19mm' } });
+  useStore.setState(useStore.getInitialState(), true);
+  render(<App />);
+  expect(await screen.findByText('Half written is not saved yet.')).toBeTruthy();
+  await act(async () => { await store().openLibrary('demo'); });
+  expect(screen.queryByText('Half written is not saved yet.')).toBeNull();
+  await act(async () => { await store().openLibrary('own'); });
+  await user.click(screen.getByRole('link', { name: 'Go on' }));
+  expect(await screen.findByDisplayValue('Half written')).toBeTruthy();
+});

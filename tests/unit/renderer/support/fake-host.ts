@@ -45,7 +45,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'app.info': async () => ok(appInfo(library)),
     'settings.get': async () => ok(DEFAULT_SETTINGS),
     'settings.save': async (settings) => ok(settings),
-    'library.use': async ({ kind }) => ok(appInfo({ kind })),
+    'library.use': async ({ kind }) => ok(appInfo({ kind, folder: kind === 'demo' ? '/bench/demo' : '/bench' })),
     'library.recover': async () => ok(appInfo({})),
     'engine.list': async () => ok([...engines.values()].filter(({ id }) => !removed.has(id))),
     'engine.save': async ({ id, engine }) => {
