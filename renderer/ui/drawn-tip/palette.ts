@@ -19,7 +19,7 @@ export const DEPTH = tone([20, 0, 1]);
 
 export const STEEL = tone(SURFACE.steel);
 export const NICKEL = tone([68, 0.4, 4]);
-export const COPPER = tone([58, 22, 26]);
+export const COPPER = tone([56, 11, 18]);
 export const BLUE_TEMPER = tone([45, 2, -30]);
 export const PURPLE_TEMPER = tone([43, 22, -20]);
 export const STRAW_TEMPER = tone([66, 8, 34]);

@@ -4,8 +4,8 @@ import { jagged, polygon, polyline } from '../curve.ts';
 import { deposit, unnamedCover } from '../deposits.ts';
 import { noneSign, type Work } from '../marks.ts';
 import { noseSurface } from '../nose-surface.ts';
-import { DEPTH, FRESH_BREAK, hex, lit, NICKEL, NOSE_TONE, SHADOW, SHINE, SOOT } from '../palette.ts';
-import { hair, ink, line, luckOf, nameOf, outline, use, type Pen } from '../pen.ts';
+import { DEPTH, FRESH_BREAK, GROUND, hex, lit, NICKEL, NOSE_TONE, SHADOW, SHINE, SOOT } from '../palette.ts';
+import { chalk, dashes, hair, ink, line, luckOf, nameOf, outline, use, type Pen } from '../pen.ts';
 import { clip, group, linearGradient, path, type Point, type Shape } from '../shape.ts';
 import { specks } from '../specks.ts';
 import { spreadOver, type Coverage } from '../site.ts';
@@ -89,7 +89,8 @@ function damage(value: FacetValue<'noseDamage'>, pen: Pen): Shape[] {
 function brokenAway(pen: Pen): Shape[] {
   const fracture: Point[] = [[83, AXIS - 30], [77, AXIS - 18], [82, AXIS - 8], [76, AXIS + 2], [88, AXIS + 12], [84, AXIS + 22], [96, AXIS + 32]];
   return [
-    path(polygon([[X.nose - 2, AXIS - 30], ...fracture, [X.nose - 2, AXIS + 34]]), { fill: lit(DEPTH, 0.7), stroke: 'none' }),
+    path(polygon([[X.nose - 2, AXIS - 30], ...fracture, [X.nose - 2, AXIS + 34]]), { fill: GROUND, stroke: 'none' }),
+    path(`M79 ${AXIS - 27}L${X.nose} ${AXIS - 24}V${AXIS + 24}L92 ${AXIS + 31}`, { ...chalk(pen), strokeDasharray: dashes(pen, 3, 3) }),
     path(polygon([[X.nose - 1, AXIS - 8], [80, AXIS - 8], [80, AXIS + 8], [X.nose - 1, AXIS + 8]]), { fill: lit(NICKEL, 0.5), ...edge(pen) }),
     path(polyline(fracture), line(pen, 3, hex(FRESH_BREAK))),
     path(polyline(fracture), { ...hair(pen), transform: 'translate(-1.6 0)' }),
