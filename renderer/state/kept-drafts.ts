@@ -11,7 +11,7 @@ const placeOf = (folder: string): string => `engine drafts of ${folder}`;
 export function keptDrafts(folder: string): Drafts {
   try {
     const parsed = format.safeParse(JSON.parse(localStorage.getItem(placeOf(folder)) ?? '{}'));
-    return parsed.success ? (parsed.data as Drafts) : {};
+    return parsed.success ? parsed.data : {};
   } catch {
     return {};
   }
