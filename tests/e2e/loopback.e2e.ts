@@ -2,6 +2,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from 'vitest';
+import { SEEDS } from '../../seeds/index.ts';
 import { fourCylinder } from '../fixtures/plain-sheets.ts';
 import { callFrom, damageLibrary } from './library-steps.ts';
 import { launchBrowser, libraryIn, startAndEnd, startLoopback, type Started } from './loopback-host.ts';
@@ -123,6 +124,21 @@ describe('the library behind the loopback host', () => {
     await page.getByText('Another Corenose has this library open').first().waitFor();
     expect(await callFrom(page, 'engine.list', null)).toMatchObject({ ok: true, value: [{ engine: fourCylinder }] });
     expect(await callFrom(page, 'engine.save', { id: null, engine: fourCylinder })).toMatchObject({ ok: false, error: { code: 'read-only' } });
+  });
+
+  it('is left alone by the demo library, which holds every seed with its findings', async () => {
+    const library = libraryIn(scratch, 'demo');
+    const page = await opened(await started(['--library', library, '--demo']));
+    for (const { name } of SEEDS) await page.getByText(name).first().waitFor();
+    const engines = await callFrom(page, 'engine.list', null);
+    if (!engines.ok) throw new Error('no engines');
+    expect(engines.value.map(({ readings }) => readings).sort()).toEqual(SEEDS.map(({ sheets }) => sheets.length).sort());
+    for (const { id: engineId } of engines.value) {
+      const readings = await callFrom(page, 'reading.list', { engineId });
+      expect(readings.ok && readings.value.every(({ state, verdicts }) => state === 'kept' && verdicts.length > 0)).toBe(true);
+    }
+    await callFrom(page, 'library.use', { kind: 'own' });
+    expect(await callFrom(page, 'engine.list', null)).toEqual({ ok: true, value: [] });
   });
 
   it('offers its backups in the window when it is damaged, and goes on from one', async () => {

@@ -17,9 +17,9 @@ const recordOf = (row: Row): EngineRecord => ({
   readings: row.readings, lastReadingAt: row.last_reading,
 });
 
-/** Engines that are not removed, the one changed last first. */
+/** Engines that are not removed, the one changed last first; those changed together in the order of their descriptions, which begin with the name. */
 export async function listEngines(db: Kysely<Tables>): Promise<EngineRecord[]> {
-  const found = await rows(db).where('engine.removed_at', 'is', null).orderBy('engine.changed_at', 'desc').orderBy('engine.id').execute();
+  const found = await rows(db).where('engine.removed_at', 'is', null).orderBy('engine.changed_at', 'desc').orderBy('engine.json').orderBy('engine.id').execute();
   return found.map(recordOf);
 }
 

@@ -38,6 +38,15 @@ describe('the demo library', () => {
   });
 });
 
+describe('engines that came together', () => {
+  it('are listed by name', async () => {
+    const named = (name: string) => ({ ...sootyThird, engine: { ...fourCylinder, name } });
+    const { handlers } = await testProgram({ seeds: ['Wren', 'Auk', 'Kite'].map((name) => ({ name, sheets: [named(name)] })) });
+    valueOf(await handlers['library.use']({ kind: 'demo' }));
+    expect(valueOf(await handlers['engine.list'](null)).map(({ engine }) => engine.name)).toEqual(['Auk', 'Kite', 'Wren']);
+  });
+});
+
 describe('a library that cannot be used as it should', () => {
   it('can be read but not changed while another process has it, and works once that one has gone', async () => {
     const folder = temporaryFolder();

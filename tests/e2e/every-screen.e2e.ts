@@ -1,0 +1,58 @@
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
+import { scratchFolder } from './scratch.ts';
+import { SIZES, THEMES, visitScreens } from './screens.ts';
+
+const scratch = scratchFolder();
+let browser: Browser;
+let host: Started;
+beforeAll(async () => {
+  browser = await launchBrowser();
+  host = await startLoopback(['--demo', '--library', libraryIn(scratch, 'screens')]);
+});
+afterAll(async () => {
+  await host.stop();
+  await browser.close();
+});
+
+/** Rules of WCAG 2.2, levels A and AA, as axe-core checks them. */
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+type Looked = { readonly broken: readonly string[]; readonly passed: number; readonly tooWide: boolean };
+
+async function look(page: Page): Promise<Looked> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async (rules) => {
+    const { violations, passes } = await (window as unknown as { axe: typeof axe }).axe.run({ runOnly: rules });
+    const broken = violations.map(({ id, nodes }) => `${id} at ${nodes.map((node) => node.target.join(' ')).join(', ')}`);
+    return { broken, passed: passes.length, tooWide: document.documentElement.scrollWidth > window.innerWidth };
+  }, RULES);
+}
+
+describe.each(THEMES)('every screen of the demo in the %s theme', (colorScheme) => {
+  const looked = new Map<string, Looked>();
+  const named = (troubled: (one: Looked) => readonly string[]): readonly string[] =>
+    [...looked].flatMap(([name, one]) => troubled(one).map((trouble) => `${name}: ${trouble}`));
+
+  beforeAll(async () => {
+    const context = await browser.newContext({ viewport: SIZES[0], colorScheme, reducedMotion: 'reduce' });
+    const page = await context.newPage();
+    await visitScreens(page, host.address, async (name) => { looked.set(name, await look(page)); });
+    await context.close();
+  });
+
+  it('was looked at', () => {
+    expect(looked.size).toBeGreaterThan(10);
+    expect(named(({ passed }) => (passed > 5 ? [] : [`only ${passed} rules applied`]))).toEqual([]);
+  });
+
+  it('breaks no rule of the Web Content Accessibility Guidelines that a machine can check', () => {
+    expect(named(({ broken }) => broken)).toEqual([]);
+  });
+
+  it('fits the window from side to side', () => {
+    expect(named(({ tooWide }) => (tooWide ? ['scrolls sideways'] : []))).toEqual([]);
+  });
+});
