@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-export const ROOT = join(import.meta.dirname, '../..');
+const ROOT = join(import.meta.dirname, '../..');
 
 /** What git never sees, by .gitignore's own plain lines. */
 const ignored = readFileSync(join(ROOT, '.gitignore'), 'utf8').split('\n').filter((line) => line !== '').map((line) => line.replace(/\/$/, ''));
