@@ -9,6 +9,7 @@ import { useKeys } from '../ui/use-keys.ts';
 import styles from './app.module.css';
 import { Bar } from './bar.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
+import { focusOnBench, focusOnBenchIfFree } from './focus-on-bench.ts';
 import { KeysSheet } from './keys-sheet.tsx';
 import { LibraryTrouble } from './library-trouble.tsx';
 import { Messages } from './messages.tsx';
@@ -31,19 +32,13 @@ function Screen({ route }: { route: Route }) {
   }
 }
 
-/** Moves the focus to the bench when another screen is shown, so that the keyboard starts at its top; not when a field of the screen has it. */
-function useFocusOnBench(address: string): () => void {
+/** Moves the focus to the bench when another screen is shown, so that the keyboard starts there. */
+function useFocusOnBench(address: string): void {
   const shown = useRef(address);
-  const focus = (): void => {
-    document.getElementById('bench')?.focus({ preventScroll: true });
-    window.scrollTo(0, 0);
-  };
   useEffect(() => {
-    const taken = document.getElementById('bench')?.contains(document.activeElement) === true;
-    if (shown.current !== address && !taken) focus();
+    if (shown.current !== address) focusOnBenchIfFree();
     shown.current = address;
   }, [address]);
-  return focus;
 }
 
 function Bench({ route, onKeys }: { route: Route; onKeys: () => void }) {
@@ -76,7 +71,7 @@ export function App() {
   const text = useText();
   const start = useStore((state) => state.start);
   const [keysOpen, setKeysOpen] = useState(false);
-  const focusOnBench = useFocusOnBench(hrefOf(route));
+  useFocusOnBench(hrefOf(route));
   useAppearance();
   useTitle(route);
   useKeys({ '?': () => setKeysOpen(true) });

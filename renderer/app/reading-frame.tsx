@@ -10,6 +10,7 @@ import { useKeys } from '../ui/use-keys.ts';
 import appStyles from './app.module.css';
 import { Bar } from './bar.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
+import { focusOnBenchIfFree } from './focus-on-bench.ts';
 import { LibraryTrouble } from './library-trouble.tsx';
 import styles from './reading-frame.module.css';
 import { ReadingHead } from './reading-head.tsx';
@@ -87,6 +88,7 @@ export function ReadingFrame({ id, station, onKeys }: { id: string; station: Sta
   const { open, problem } = useOpened(id);
   useReadingKeys(id);
   useSafeLeaving();
+  useEffect(() => { if (open) focusOnBenchIfFree(); }, [open]);
   if (!open) {
     return (
       <>

@@ -73,7 +73,7 @@ export function PlugsStation() {
   const picture = <Picture tip={plug?.tip ?? EMPTY} seed={plugKey} />;
   const columns = layout.shape === 'side' ? { gridTemplateColumns: `${layout.tray.width}px minmax(0, 1fr)` } : undefined;
   return (
-    <div ref={station} className={styles.station} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown}>
+    <div ref={station} className={styles.station} data-start="" tabIndex={-1} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown}>
       <Tray plan={plan} layout={layout} selected={plugKey} onSelect={entry.select} onEnter={toQuestions}>
         {layout.picture === 'tray' && plug !== undefined ? picture : undefined}
       </Tray>

@@ -155,3 +155,28 @@ it('an engine that was being written down when the page went away is offered aga
   await user.click(screen.getByRole('link', { name: 'Go on' }));
   expect(await screen.findByDisplayValue('Half written')).toBeTruthy();
 });
+
+it('the keys of the plugs work at once when a reading is opened from its log', async () => {
+  freshPage();
+  await openReadingOf(four);
+  const { id, engineId } = store().reading!;
+  useStore.setState({ reading: null });
+  go(`#/engine/${engineId}`);
+  render(<App />);
+  await user.click(await screen.findByRole('link', { name: /14 March 2026/ }));
+  await screen.findByText('Nose colour');
+  await user.keyboard('o');
+  expect(store().reading).toMatchObject({ id, history: { now: { sheet: { plugs: [{ tip: { overall: 'looks normal' } }, {}, {}, {}] } } } });
+});
+
+it('the keys of the plugs work at once when their station is gone to', async () => {
+  freshPage();
+  const id = await openReadingOf(four);
+  go(`#/reading/${id}/run`);
+  render(<App />);
+  await screen.findByRole('navigation', { name: 'Stations of the reading' });
+  await user.keyboard('{Alt>}2{/Alt}');
+  await screen.findByText('Nose colour');
+  await user.keyboard('o');
+  expect(store().reading!.history.now.sheet.plugs[0]?.tip).toEqual({ overall: 'looks normal' });
+});
