@@ -26,4 +26,7 @@ export function listWords(items: readonly (string | number)[]): string {
   return items.length === 1 ? `${last}` : `${items.slice(0, -1).join(', ')} and ${last}`;
 }
 
+/** A name or an instruction that stood alone, set inside a sentence: the capital goes, an abbreviation stays. */
+export const inSentence = (words: string): string => (/^[A-Z][a-z]/.test(words) ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words);
+
 export const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;

@@ -1,7 +1,8 @@
 import type { Findings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
-import { listWords } from '../domain/words.ts';
+import { inSentence, listWords } from '../domain/words.ts';
+import type { Bar } from '../knowledge/types.ts';
 
 /** What the advice needs to know of one plug. */
 export type PlugHeat = {
@@ -17,6 +18,8 @@ export type HeatGrounds = {
   readonly sheet: ReadingSheet;
   readonly plugs: readonly PlugHeat[];
   readonly stopped: boolean;
+  /** Bars set by something on the sheet. */
+  readonly bars: readonly Bar[];
   /** Belief that the plug's own heat value is too low, or too high, for the work. */
   readonly plugTooCold: number;
   readonly plugTooHot: number;
@@ -50,17 +53,17 @@ const AIRCRAFT_CAUTION = 'Aircraft: only plugs of the approved list, fitted by o
 type Advice = Findings['heat'];
 const WORDS = { '-1': 'one step colder', 0: 'stay', 1: 'one step hotter' } as const;
 
-/** Why a hotter plug is out of the question, in words; empty when nothing bars it. Source: product rule; S16, S14, W6. */
-export function barsOnHotter({ sheet, plugs, stopped, barring }: HeatGrounds): string[] {
+/** Why a hotter plug is out of the question, in words; empty when nothing bars it. Source: product rule, and each bar's own. */
+export function barsOnHotter({ plugs, stopped, barring, bars }: HeatGrounds): string[] {
   const signs = BARRED.flatMap((verdict) => {
     const where = plugs.filter((p) => p.read && (p.beliefs.get(verdict) ?? 0) >= SIGN).map((p) => p.where);
     return where.length === 0 ? [] : [`A sign of ${verdict} on ${listWords(where)} bars a hotter plug.`];
   });
   return [
     ...(stopped ? ['A stop rule fired: no step until its cause is found.'] : []),
+    ...bars.map(({ sign, because }) => `Noted: ${sign}. ${because}`),
     ...signs,
-    ...(barring !== undefined && barring.belief >= SIGN ? [`Possible ${barring.name}: a hotter plug would hide it or make it worse.`] : []),
-    ...(sheet.engine.use === 'aircraft' ? [AIRCRAFT_CAUTION] : []),
+    ...(barring !== undefined && barring.belief >= SIGN ? [`A possible cause is ${inSentence(barring.name)}; a hotter plug would hide it or make it worse.`] : []),
   ];
 }
 
@@ -77,7 +80,7 @@ function hotter(grounds: HeatGrounds): Advice | undefined {
   return {
     step: 1, when: 'after what comes first', words: WORDS[1], belief: plugTooCold,
     why: ['The whole set is sooty and nothing points to oil, heat or damage; the plug is the likeliest cause.'],
-    first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${name}`)],
+    first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${inSentence(name)}`)],
     cautions: [...HEAT_CAUTIONS, 'At the next reading look for a light tan nose with a thin soot ring; a white or specked nose means go back.'],
   };
 }
@@ -89,7 +92,7 @@ function colder(grounds: HeatGrounds): Advice | undefined {
   return {
     step: -1, when: 'after what comes first', words: WORDS['-1'], belief: plugTooHot,
     why: [`Overheated tips on ${listWords(hot.map((p) => p.where))}; the plug’s heat value is the likeliest cause.`],
-    first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${name}`)],
+    first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${inSentence(name)}`)],
     cautions: [...HEAT_CAUTIONS, 'A colder plug does not cure knock, a weak mixture or bad cooling; it only takes one hot spot away.'],
   };
 }

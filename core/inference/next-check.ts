@@ -1,4 +1,5 @@
 import type { NextCheck } from '../../shared/formats/findings.v1.ts';
+import { inSentence } from '../domain/words.ts';
 import { CYLINDER_FINDINGS } from '../knowledge/findings.ts';
 import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { Check } from '../knowledge/types.ts';
@@ -8,7 +9,8 @@ import { cylinderMark, cylinderRest, type Actor } from './cylinder.ts';
 import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
 import type { Flips } from './flips.ts';
 import type { Instance } from './network.ts';
-import { forEachWorld, prepare, type Solution, type SolvedCylinder } from './posterior.ts';
+import { prepare, type Solution } from './posterior.ts';
+import { forEachWorld, type SolvedCylinder } from './solved-cylinder.ts';
 import { signedSubsets } from './symptoms.ts';
 
 /** One possible state of a cylinder: the causes at work, how likely, and what would be done about it. */
@@ -74,7 +76,7 @@ function leading(worlds: readonly World[]): string {
   const by = new Map<string, number>();
   for (const { causes, probability } of worlds) for (const { cause } of causes) if (!cause.harmless) by.set(cause.name, (by.get(cause.name) ?? 0) + probability);
   const [first] = [...by].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
-  return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : first[0];
+  return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : inSentence(first[0]);
 }
 
 type Gain = { readonly bits: number; readonly why: string };

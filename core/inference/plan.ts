@@ -1,5 +1,5 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
-import { listWords } from '../domain/words.ts';
+import { inSentence, listWords } from '../domain/words.ts';
 import type { Cause, Condition } from '../knowledge/types.ts';
 
 type Step = { readonly do: string; readonly because: string; readonly cylinder?: number };
@@ -22,7 +22,10 @@ const WORTH = 0.25;
 const troubled = (plugs: readonly PlugFindings[]): PlugFindings[] => plugs.filter((p) => p.verdict !== 'normal' && p.verdict !== 'undetermined');
 
 function stopSteps(stop: Findings['stop']): Step[] {
-  return stop.map(({ why, cylinder }) => ({ do: 'Do not run the engine until this is cleared.', because: why, ...(cylinder === undefined ? {} : { cylinder }) }));
+  const [only, ...more] = stop;
+  if (only === undefined) return [];
+  const cylinder = more.every((other) => other.cylinder === only.cylinder) ? only.cylinder : undefined;
+  return [{ do: 'Do not run the engine until this is cleared.', because: stop.map(({ why }) => why).join(' '), ...(cylinder === undefined ? {} : { cylinder }) }];
 }
 
 const percent = (p: number): string => `${Math.round(100 * p)} %`;
@@ -48,7 +51,7 @@ function cureSteps(grounds: PlanGrounds): Step[] {
     if (cause === undefined || cause.harmless) return [];
     const [cylinder] = finding.cylinders.length === 1 ? finding.cylinders : [];
     const found = finding.belief >= SURE ? '' : 'If the checks bear it out: ';
-    return [{ do: `${found}${cause.cure}`, because: `${finding.name}: belief ${percent(finding.belief)}.`, ...(cylinder === undefined ? {} : { cylinder }) }];
+    return [{ do: found === '' ? cause.cure : `${found}${inSentence(cause.cure)}`, because: `${finding.name}: belief ${percent(finding.belief)}.`, ...(cylinder === undefined ? {} : { cylinder }) }];
   });
 }
 
@@ -58,7 +61,8 @@ function plugSteps(grounds: PlanGrounds): Step[] {
   return [...by.values()].flatMap((plugs) => {
     const condition = grounds.condition((plugs[0] as PlugFindings).verdict);
     const where = listWords(plugs.map((p) => (p.position === 'only' ? p.cylinder : `${p.cylinder} ${p.position}`)));
-    return condition === undefined ? [] : [{ do: `Plugs of ${where}: ${condition.cure}`, because: condition.meaning }];
+    const which = plugs.length === 1 ? `The plug of cylinder ${where}` : `The plugs of cylinders ${where}`;
+    return condition === undefined ? [] : [{ do: `${which}: ${inSentence(condition.cure)}`, because: condition.meaning }];
   });
 }
 

@@ -1,6 +1,6 @@
 import { ownCauses, touchesIn } from './cylinder.ts';
 import { likelihoodAfter, Messages, ownShare, type OnPairs, type OwnCause, type PlugSum } from './plug-sum.ts';
-import type { SolvedCylinder, Term } from './posterior.ts';
+import type { SolvedCylinder, Term } from './solved-cylinder.ts';
 
 /** Belief in each set of at most two conditions on one plug; `pair` is K×K, row by row, only i < j used. All entries sum to 1. */
 export type PlugBelief = OnPairs;

@@ -1,20 +1,22 @@
 import type { Findings } from '../../shared/formats/findings.v1.ts';
 import { listWords, placeWords } from '../domain/words.ts';
-import type { Caution, Circumstance, StopRule, Term } from '../knowledge/types.ts';
+import type { Bar, Caution, Circumstance, StopRule, Term } from '../knowledge/types.ts';
 import { holds } from './circumstances.ts';
 import type { CylinderEvidence, Evidence, PlugEvidence } from './evidence.ts';
 
 /** A rule that fired, with the places where it did. */
 export type Stop = { readonly rule: StopRule; readonly cylinder: number; readonly plugs: readonly PlugEvidence[] };
 
-const circumstanceHolds = (circumstance: Circumstance, evidence: Evidence): boolean => holds(circumstance, evidence.sheet, evidence.sheet.plugs) === true;
+/** Of the plug in this hole where the circumstance is about a plug, else of the engine. */
+const circumstanceHolds = (circumstance: Circumstance, plug: PlugEvidence, evidence: Evidence): boolean =>
+  holds(circumstance, evidence.sheet, plug.reading === undefined ? [] : [plug.reading]) === true;
 
 /** A doubted value counts: a stop costs a look, a missed stop costs an engine. */
 function termHolds(term: Term, plug: PlugEvidence, cylinder: CylinderEvidence, evidence: Evidence): boolean {
   if ('plug' in term) return plug.seen.some((o) => o.finding === term.plug && term.is.includes(o.value));
   if ('cylinder' in term) return cylinder.seen.some((o) => o.finding === term.cylinder && term.is.includes(o.value));
   if ('symptom' in term) return evidence.present.includes(term.symptom) || cylinder.symptoms.includes(term.symptom);
-  return circumstanceHolds(term.circumstance, evidence);
+  return circumstanceHolds(term.circumstance, plug, evidence);
 }
 
 const fires = (rule: StopRule, plug: PlugEvidence, cylinder: CylinderEvidence, evidence: Evidence): boolean =>
@@ -39,6 +41,10 @@ export function stopLines(stops: readonly Stop[]): Findings['stop'] {
     return { rule: rule.id, why: `Cylinders ${where}: ${rule.words}` };
   });
 }
+
+/** The bars on a hotter plug that something on the sheet sets. */
+export const barsFor = (bars: readonly Bar[], evidence: Evidence): Bar[] =>
+  bars.filter(({ anyOf }) => anyOf.some((term) => evidence.cylinders.some((c) => c.plugs.some((plug) => termHolds(term, plug, c, evidence)))));
 
 /** Cautions without a term always stand; the others where one of their terms holds anywhere. */
 export function cautionsFor(cautions: readonly Caution[], evidence: Evidence): string[] {

@@ -10,6 +10,7 @@ import { mixtureCauses } from './causes/mixture.ts';
 import { oilCauses } from './causes/oil.ts';
 import { temperatureCauses } from './causes/temperature.ts';
 import { useCauses } from './causes/use.ts';
+import { BARS_ON_HOTTER } from './bars-on-hotter.ts';
 import { CAUTIONS } from './cautions.ts';
 import { CHECKS } from './checks.ts';
 import { bodyAndFitConditions } from './conditions/body-and-fit.ts';
@@ -38,6 +39,7 @@ export const KNOWLEDGE: Knowledge = {
   ],
   checks: CHECKS,
   stopRules: STOP_RULES,
+  barsOnHotter: BARS_ON_HOTTER,
   cautions: CAUTIONS,
   contradictions: CONTRADICTIONS,
 };

@@ -152,6 +152,9 @@ export type Term =
   | { readonly symptom: SymptomTag }
   | { readonly circumstance: Circumstance };
 
+/** Forbids a step toward hotter when one of its terms holds anywhere. `sign` names what was seen, in a few words. */
+export type Bar = { readonly id: string; readonly sign: string; readonly anyOf: readonly Term[] } & Grounds;
+
 /** Outranks every belief. Fires when all terms of one alternative hold, on one plug and its cylinder. */
 export type StopRule = { readonly id: string; readonly words: string; readonly anyOf: readonly (readonly Term[])[] } & Grounds;
 
@@ -175,6 +178,7 @@ export type Knowledge = {
   readonly causes: readonly Cause[];
   readonly checks: readonly Check[];
   readonly stopRules: readonly StopRule[];
+  readonly barsOnHotter: readonly Bar[];
   readonly cautions: readonly Caution[];
   readonly contradictions: readonly Contradiction[];
 };

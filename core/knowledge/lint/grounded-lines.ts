@@ -26,7 +26,7 @@ export function groundedLines(kb: Knowledge): GroundedLine[] {
     ...gives.map((link) => line(`${id} gives ${link.symptom}`, link)),
     ...moved.map((link) => line(`${id} moved by ${Object.values(link.by).flat().join(' or ')}`, link)),
   ]);
-  const whole = [...kb.checks, ...kb.stopRules, ...kb.cautions, ...kb.contradictions].map((entry) => line(entry.id, entry));
+  const whole = [...kb.checks, ...kb.stopRules, ...kb.barsOnHotter, ...kb.cautions, ...kb.contradictions].map((entry) => line(entry.id, entry));
   return [...conditions, ...causes, ...whole];
 }
 

@@ -13,6 +13,7 @@ export const termsNameRealValues: KnowledgeRule = {
   check: (kb, report) => {
     const terms = [
       ...kb.stopRules.flatMap(({ id, anyOf }) => anyOf.flat().map((term) => ({ id, term }))),
+      ...kb.barsOnHotter.flatMap(({ id, anyOf }) => anyOf.map((term) => ({ id, term }))),
       ...kb.cautions.flatMap(({ id, when }) => (when ?? []).map((term) => ({ id, term }))),
       ...kb.contradictions.flatMap(({ id, first, second }) => [first, second].map((term) => ({ id, term }))),
     ];

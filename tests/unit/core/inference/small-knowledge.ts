@@ -15,7 +15,7 @@ export const cause = (id: string, parts: Partial<Cause>): Cause => ({
 });
 
 export const knowledge = (conditions: readonly Condition[], causes: readonly Cause[]): Knowledge => ({
-  version: 'test', sources: [], conditions, causes, checks: [], stopRules: [], cautions: [], contradictions: [],
+  version: 'test', sources: [], conditions, causes, checks: [], stopRules: [], barsOnHotter: [], cautions: [], contradictions: [],
 });
 
 export const shows = (finding: 'noseColour' | 'deposit', is: string, strength: Strength): Condition['shows'][number] => ({ finding, is, strength, ...grounds }) as Condition['shows'][number];

@@ -1,0 +1,68 @@
+import type { Findings } from '../../shared/formats/findings.v1.ts';
+import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { placeWords } from '../domain/words.ts';
+import { heatAdvice, type PlugHeat } from '../heat/advice.ts';
+import type { Cause, Knowledge } from '../knowledge/types.ts';
+import { evidenceOf, type PlugEvidence } from './evidence.ts';
+import { networkFor, type Instance } from './network.ts';
+import { plugBeliefs, type PlugBelief } from './plug-belief.ts';
+import { solverFor, type Solution, type Solver } from './posterior.ts';
+import { barsFor, stopsFor, type Stop } from './stop-rules.ts';
+import { judge, type PlugVerdict } from './verdict.ts';
+
+export type Judged = { readonly plug: PlugEvidence; readonly judgement: PlugVerdict };
+
+/** What is decided, before it is explained: beliefs, verdicts, stops and the heat step. */
+export type Conclusion = {
+  readonly solve: Solver;
+  readonly solution: Solution;
+  readonly judged: readonly Judged[];
+  readonly stops: readonly Stop[];
+  readonly heat: Findings['heat'];
+};
+
+function judgeAll(solution: Solution, knowledge: Knowledge): Judged[] {
+  return solution.evidence.cylinders.flatMap((cylinder, c) => {
+    const solved = solution.cylinders[c];
+    const beliefs = solved === undefined ? [] : plugBeliefs(solved);
+    return cylinder.plugs.map((plug, p) => {
+      const said = plug.seen.length > 0 || cylinder.symptoms.length > 0 || cylinder.seen.length > 0;
+      return { plug, judgement: judge(beliefs[p] as PlugBelief, knowledge.conditions, said) };
+    });
+  });
+}
+
+/** The instances believed at least so much, strongest first. */
+export function ranked(instances: readonly Instance[], { belief }: Solution, least: number): Instance[] {
+  return instances.filter((i) => belief(i) >= least).sort((a, b) => belief(b) - belief(a) || (a.id < b.id ? -1 : 1));
+}
+
+function strongest(instances: readonly Instance[], solution: Solution, has: (cause: Cause) => boolean): { name: string; belief: number } | undefined {
+  const [first] = ranked(instances.filter((i) => has(i.cause)), solution, 0);
+  return first && { name: first.cause.name, belief: solution.belief(first) };
+}
+
+const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 'mechanical'];
+/** A rival of this belief is named among what must come first. */
+const RIVAL = 0.1;
+
+function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly Stop[], knowledge: Knowledge): Findings['heat'] {
+  const { network } = solution;
+  const all = [...network.shared, ...[...network.local.values()].flat()];
+  const heatCause = (direction: 'hotter' | 'colder'): number => strongest(all, solution, (c) => c.heatStep === direction)?.belief ?? 0;
+  const plugs = judged.map(({ plug, judgement }): PlugHeat => ({ where: placeWords(plug.place), verdict: judgement.verdict, beliefs: judgement.beliefs, thermal: judgement.thermal, read: plug.seen.length > 0 }));
+  const rivals = ranked(all.filter((i) => i.cause.heatStep === undefined && !i.cause.harmless), solution, RIVAL).map((i) => i.cause.name);
+  return heatAdvice({
+    sheet: solution.evidence.sheet, plugs, stopped: stops.length > 0, bars: barsFor(knowledge.barsOnHotter, solution.evidence), plugTooCold: heatCause('hotter'), plugTooHot: heatCause('colder'),
+    barring: strongest(all, solution, (c) => BARRING.includes(c.kind)), rivals: [...new Set(rivals)].slice(0, 4),
+  });
+}
+
+export function conclude(sheet: ReadingSheet, knowledge: Knowledge): Conclusion {
+  const evidence = evidenceOf(sheet);
+  const solve = solverFor(networkFor(knowledge, evidence));
+  const solution = solve(evidence);
+  const judged = judgeAll(solution, knowledge);
+  const stops = stopsFor(knowledge.stopRules, evidence);
+  return { solve, solution, judged, stops, heat: heatFor(judged, solution, stops, knowledge) };
+}
