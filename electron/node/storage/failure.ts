@@ -3,11 +3,18 @@ import type { AppError } from '../../../shared/channels.ts';
 /** Primary result codes of SQLite (sqlite.org/rescode.html). */
 export const SQLITE = { busy: 5, readOnly: 8, ioError: 10, corrupt: 11, full: 13, cannotOpen: 14, notADatabase: 26 } as const;
 
+/** The extended code for a write-ahead index that cannot grow: a full disk met in another place (SQLITE_IOERR_SHMSIZE). */
+const NO_ROOM_FOR_INDEX = 4874;
+
+function extendedCode(error: unknown): number | undefined {
+  if (!(error instanceof Error)) return undefined;
+  return 'errcode' in error && typeof error.errcode === 'number' ? error.errcode : extendedCode(error.cause);
+}
+
 /** The primary result code of an error of SQLite, or of the error that caused it; undefined for any other error. */
 export function sqliteCode(error: unknown): number | undefined {
-  if (!(error instanceof Error)) return undefined;
-  if ('errcode' in error && typeof error.errcode === 'number') return error.errcode & 0xff;
-  return sqliteCode(error.cause);
+  const extended = extendedCode(error);
+  return extended === undefined ? undefined : extended & 0xff;
 }
 
 const systemCode = (error: unknown): string | undefined =>
@@ -19,7 +26,7 @@ export type StorageFailure = 'disk-full' | 'read-only' | 'damaged' | 'cannot-ope
 export function failureOf(error: unknown): StorageFailure | undefined {
   const sqlite = sqliteCode(error);
   const system = systemCode(error);
-  if (sqlite === SQLITE.full || system === 'ENOSPC' || system === 'EDQUOT') return 'disk-full';
+  if (sqlite === SQLITE.full || extendedCode(error) === NO_ROOM_FOR_INDEX || system === 'ENOSPC' || system === 'EDQUOT') return 'disk-full';
   if (sqlite === SQLITE.readOnly || system === 'EROFS') return 'read-only';
   if (sqlite === SQLITE.corrupt || sqlite === SQLITE.notADatabase) return 'damaged';
   if (sqlite === SQLITE.cannotOpen || sqlite === SQLITE.ioError || sqlite === SQLITE.busy || system !== undefined) return 'cannot-open';
