@@ -5,23 +5,24 @@ import { isTipRead } from './questions.ts';
 import { keyOfPlace, type Hand } from './use-hand.ts';
 
 /** Answers a question of the plug at hand; undefined takes the answer back. */
-export function answer({ words, plugKey, name, act, say }: Hand, question: Question, value: string | undefined): void {
+export function answer({ words, plugKey, name, act, kept, say }: Hand, question: Question, value: string | undefined): void {
   const action = question === 'overall' ? { type: 'overall', plug: plugKey, value } : { type: 'tip', plug: plugKey, facet: question, value };
   act(action as ReadingAction);
+  if (kept) return;
   const spoken = words.spoken[question];
   say(value === undefined ? words.said.cleared(name, spoken) : words.said.set(name, spoken, words.valueName(value)));
 }
 
 /** Doubts an answer, or trusts it again. */
-export function doubt({ words, plugKey, plug, name, act, say }: Hand, question: Question): void {
+export function doubt({ words, plugKey, plug, name, act, kept, say }: Hand, question: Question): void {
   if (question === 'overall' || plug?.tip?.[question] === undefined) return say(words.said.nothingToDoubt);
   const on = !(plug.tip.unsure ?? []).includes(question);
   act({ type: 'unsure', plug: plugKey, facet: question, on });
-  say(words.said.unsure(name, words.spoken[question], on));
+  if (!kept) say(words.said.unsure(name, words.spoken[question], on));
 }
 
 /** Copies the tip at hand to the plugs that have nothing yet, or to all that are in the reading. */
-export function copyTip({ words, sheet, places, plugKey, plug, name, act, say, tell }: Hand, whom: 'empty' | 'all'): void {
+export function copyTip({ words, sheet, places, plugKey, plug, name, act, kept, say, tell }: Hand, whom: 'empty' | 'all'): void {
   if (!isTipRead(plug?.tip)) return say(words.said.nothingToCopy(name));
   const targets = places.filter((at) => {
     const other = plugAt(sheet, keyOfPlace(at));
@@ -29,17 +30,17 @@ export function copyTip({ words, sheet, places, plugKey, plug, name, act, say, t
   });
   if (targets.length === 0) return say(words.said.copied(name, []));
   act({ type: 'copyTip', from: plugKey, to: targets.map(keyOfPlace) });
-  tell(words.said.copied(name, targets.map(words.placeName)));
+  if (!kept) tell(words.said.copied(name, targets.map(words.placeName)));
 }
 
-export function clearTip({ words, plugKey, name, act, tell }: Hand): void {
+export function clearTip({ words, plugKey, name, act, kept, tell }: Hand): void {
   act({ type: 'clearTip', plug: plugKey });
-  tell(words.said.clearedTip(name));
+  if (!kept) tell(words.said.clearedTip(name));
 }
 
 /** Takes the plug into the reading, or leaves it out with all that was said of it. */
-export function setRead({ words, sheet, plugKey, name, act, say, tell }: Hand, read: boolean): void {
+export function setRead({ words, sheet, plugKey, name, act, kept, say, tell }: Hand, read: boolean): void {
   if (!read && sheet.plugs.length === 1) return say(words.said.lastPlug);
   act({ type: read ? 'plugOn' : 'plugOff', plug: plugKey });
-  if (!read) tell(words.said.leftOut(name));
+  if (!read && !kept) tell(words.said.leftOut(name));
 }

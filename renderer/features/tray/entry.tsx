@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState, type ReactNode, type RefObject } from 'react';
+import { useState, type ReactNode, type RefObject } from 'react';
 import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useText } from '../../text/index.ts';
 import type { Question } from '../../ui/drawn-tip/index.ts';
@@ -7,7 +7,7 @@ import { setRead } from './deeds.ts';
 import { FittedFields, MeasuredFields, NoteField } from './details.tsx';
 import styles from './entry.module.css';
 import { EntryHead } from './entry-head.tsx';
-import { QuestionRow, questionId } from './question.tsx';
+import { QuestionRow } from './question.tsx';
 import { LATER, partOf, QUICK } from './questions.ts';
 import { Section } from './section.tsx';
 import type { Detail, Entry as EntryState } from './use-entry.ts';
@@ -20,39 +20,28 @@ type Props = {
   readonly picture: ReactNode;
   readonly regionRef: RefObject<HTMLElement | null>;
   readonly searchRef: RefObject<HTMLInputElement | null>;
+  /** The focus shall follow the question that comes next. */
+  readonly onFollow: () => void;
   readonly open: ReadonlySet<string>;
   readonly onToggle: (section: string) => void;
 };
 
-/** Keeps the question at hand in view; the focus follows it when it was in the questions. */
-function useFollow(region: RefObject<HTMLElement | null>, question: Question, plug: string): () => void {
-  const inside = useRef(false);
-  useEffect(() => {
-    const row = document.getElementById(questionId(question));
-    row?.closest('[data-field]')?.scrollIntoView({ block: 'nearest' });
-    if (inside.current || region.current?.querySelector('[data-questions]')?.contains(document.activeElement) === true) row?.focus({ preventScroll: true });
-    inside.current = false;
-  }, [region, question, plug]);
-  return () => { inside.current = true; };
-}
-
 /** Everything that can be said of one plug, the quick questions first. */
-export function Entry({ entry, picture, regionRef, searchRef, open, onToggle }: Props) {
+export function Entry({ entry, picture, regionRef, searchRef, onFollow, open, onToggle }: Props) {
   const { tray } = useText();
   const { hand, question } = entry;
-  const { plug, plugKey, place } = hand;
+  const { plug, place } = hand;
   const tip = plug?.tip ?? EMPTY;
-  const follow = useFollow(regionRef, question, plugKey);
   const part = partOf(question);
   const summaryOf = (facets: readonly Question[]): string => tray.entry.partLeft(facets.filter((facet) => tip[facet] !== undefined).length, facets.length);
   const row = (about: Question) => (
     <QuestionRow key={about} question={about} tip={tip} active={about === question} onAsk={() => entry.ask(about)}
-      onChoose={(value) => { follow(); entry.choose(about, value); }}
+      onChoose={(value) => entry.choose(about, value)}
       onUnsure={() => entry.perform({ does: 'unsure' })} onClear={() => entry.perform({ does: 'clear' })} />
   );
   return (
     <section ref={regionRef} className={styles.entry} aria-label={tray.entry.name(tray.placeName(place))}>
-      <EntryHead entry={entry} searchRef={searchRef} onTake={({ question: about, value }) => { follow(); entry.choose(about, value, 'stay'); }} />
+      <EntryHead entry={entry} searchRef={searchRef} onTake={({ question: about, value }) => { onFollow(); entry.choose(about, value, 'stay'); }} />
       {plug === undefined ? (
         <div className={styles.absent}><p>{tray.entry.absent}</p><Button look="main" onClick={() => setRead(hand, true)}>{tray.entry.readAfterAll}</Button></div>
       ) : (

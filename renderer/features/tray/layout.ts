@@ -40,9 +40,13 @@ export function stationLayout(plan: EnginePlan, room: Size): StationLayout {
 
 /** From this scale on a place has room for words below its drawing, if no other plug lies there. */
 const CAPTION_FROM = 80;
+const WIDEST_CAPTION = 2.2;
 
-export function hasCaptions({ places }: EnginePlan, scale: number): boolean {
-  const crowded = (place: PlanPlace): boolean =>
-    places.some((other) => other !== place && Math.abs(other.x - place.x) <= 1 && Math.abs(other.y - place.y) <= 1.6);
-  return scale >= CAPTION_FROM && !places.some(crowded);
+/** Room in CSS pixels for the words below each plug of a plan; undefined when they would run into other plugs. */
+export function captionWidth({ places }: EnginePlan, scale: number): number | undefined {
+  const apart = (place: PlanPlace, other: PlanPlace): readonly [x: number, y: number] => [Math.abs(other.x - place.x), Math.abs(other.y - place.y)];
+  const pairs = places.flatMap((place, i) => places.slice(i + 1).map((other) => apart(place, other)));
+  if (scale < CAPTION_FROM || pairs.some(([x, y]) => x <= 1 && y <= 1.6)) return undefined;
+  const besides = pairs.filter(([, y]) => y <= 1).map(([x]) => x);
+  return Math.floor(scale * Math.min(WIDEST_CAPTION, ...besides));
 }

@@ -15,7 +15,8 @@ type Props = {
   readonly plugKey: PlugKey;
   readonly scale: number;
   readonly selected: boolean;
-  readonly captioned: boolean;
+  /** Width of the words below the drawing, where there is room for them. */
+  readonly caption: number | undefined;
   readonly onSelect: (key: PlugKey) => void;
 };
 
@@ -24,7 +25,7 @@ const EMPTY = {};
 const DRAWN = 0.94;
 
 /** One plug in the tray: its drawing, whose it is, how much is entered, and the verdict. */
-export const Place = memo(({ at, plugKey, scale, selected, captioned, onSelect }: Props) => {
+export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: Props) => {
   const { tray } = useText();
   const plug = usePlug(plugKey);
   const found = usePlugFindings(plugKey);
@@ -44,15 +45,15 @@ export const Place = memo(({ at, plugKey, scale, selected, captioned, onSelect }
         </>
       )}
       {at.position !== 'only' && <span className={styles.position}>{tray.positionShort[at.position]}</span>}
-      {findings !== undefined && (captioned ? <Caption findings={findings} /> : <Badge tone={toneOf(findings.verdict)} />)}
+      {findings !== undefined && (caption === undefined ? <Badge tone={toneOf(findings.verdict)} /> : <Caption findings={findings} width={caption} />)}
     </div>
   );
 });
 
 const Badge = ({ tone }: { tone: Tone }) => <span className={styles.badge} data-tone={tone}><ToneShape tone={tone} /></span>;
 
-const Caption = ({ findings: { verdict, belief } }: { findings: PlugFindings }) => (
-  <span className={styles.caption}>
+const Caption = ({ findings: { verdict, belief }, width }: { findings: PlugFindings; width: number }) => (
+  <span className={styles.caption} style={{ width }}>
     <span className={styles.verdict}><ToneShape tone={toneOf(verdict)} />{verdict}</span>
     <BeliefBar share={belief} />
   </span>

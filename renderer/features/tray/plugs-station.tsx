@@ -17,6 +17,7 @@ import { questionId } from './question.tsx';
 import { valuesOf } from './questions.ts';
 import { Tray } from './tray.tsx';
 import { useEntry, type Detail } from './use-entry.ts';
+import { useFollow } from './use-follow.ts';
 import { useRoom } from './use-room.ts';
 
 const SUPPOSED = { width: 1280, height: 660 };
@@ -44,6 +45,7 @@ export function PlugsStation() {
   const [open, toggle] = useOpenSections();
   const region = useRef<HTMLElement>(null);
   const search = useRef<HTMLInputElement>(null);
+  const { watch, follow } = useFollow(region, entry.question, plugKey);
 
   const toQuestions = (): void => document.getElementById(questionId(entry.question))?.focus();
   const toDetail = (detail: Detail): void => {
@@ -73,11 +75,11 @@ export function PlugsStation() {
   const picture = <Picture tip={plug?.tip ?? EMPTY} seed={plugKey} />;
   const columns = layout.shape === 'side' ? { gridTemplateColumns: `${layout.tray.width}px minmax(0, 1fr)` } : undefined;
   return (
-    <div ref={station} className={styles.station} data-start="" tabIndex={-1} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown}>
+    <div ref={station} className={styles.station} data-start="" tabIndex={-1} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown} {...watch}>
       <Tray plan={plan} layout={layout} selected={plugKey} onSelect={entry.select} onEnter={toQuestions}>
         {layout.picture === 'tray' && plug !== undefined ? picture : undefined}
       </Tray>
-      <Entry entry={entry} picture={layout.picture === 'entry' ? picture : undefined} regionRef={region} searchRef={search} open={open} onToggle={toggle} />
+      <Entry entry={entry} picture={layout.picture === 'entry' ? picture : undefined} regionRef={region} searchRef={search} onFollow={follow} open={open} onToggle={toggle} />
       <KeyHints keys={tray.keys} />
       <Said><span role="status" aria-live="polite">{saying}</span></Said>
     </div>

@@ -8,7 +8,7 @@ import { keyOf } from '../../state/places.ts';
 import { useText } from '../../text/index.ts';
 import { ToneShape, toneOf } from '../../ui/judgement.tsx';
 import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
-import { hasCaptions, type StationLayout } from './layout.ts';
+import { captionWidth, type StationLayout } from './layout.ts';
 import { cylinderLabels } from './labels.ts';
 import { nearest, type Direction } from './nearest.ts';
 import { Place } from './place.tsx';
@@ -32,7 +32,7 @@ const keyAt = ({ cylinder, position }: PlanPlace): PlugKey => plugKey(cylinder, 
 export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnter, children }: Props) {
   const { tray } = useText();
   const list = useRef<HTMLDivElement>(null);
-  const captioned = hasCaptions(plan, scale);
+  const caption = captionWidth(plan, scale);
   const here = plan.places.find((place) => keyAt(place) === selected);
 
   useEffect(() => {
@@ -60,7 +60,7 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
           <div ref={list} role="listbox" aria-label={tray.tray.name} className={styles.places} onKeyDown={onKeyDown}>
             {plan.places.map((place) => {
               const key = keyAt(place);
-              return <Place key={key} at={place} plugKey={key} scale={scale} selected={key === selected} captioned={captioned} onSelect={onSelect} />;
+              return <Place key={key} at={place} plugKey={key} scale={scale} selected={key === selected} caption={caption} onSelect={onSelect} />;
             })}
           </div>
         </div>
@@ -68,7 +68,7 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
       {children}
       <footer className={styles.foot}>
         <PlanCaption plan={plan} />
-        {!captioned && <Groups />}
+        {caption === undefined && <Groups />}
       </footer>
     </section>
   );

@@ -50,8 +50,8 @@ export function useEntry(): Entry {
   const { question, ask, select, go } = useWays(hand);
 
   const choose: Entry['choose'] = (about, value, then = 'question') => {
-    if (then === 'plug') go(1, about);
-    else ask(then === 'question' ? stepped(about, 1) : about);
+    if (!hand.kept && then === 'plug') go(1, about);
+    else if (!hand.kept) ask(then === 'question' ? stepped(about, 1) : about);
     answer(hand, about, value);
   };
   const perform: Entry['perform'] = (deed) => {
@@ -61,7 +61,7 @@ export function useEntry(): Entry {
       case 'clear': return answer(hand, question, undefined);
       case 'unsure': return doubt(hand, question);
       case 'looksNormal':
-        if (question === 'overall') ask(stepped(question, 1));
+        if (question === 'overall' && !hand.kept) ask(stepped(question, 1));
         return answer(hand, 'overall', 'looks normal');
       case 'copyToEmpty': return copyTip(hand, 'empty');
       case 'copyToAll': return copyTip(hand, 'all');

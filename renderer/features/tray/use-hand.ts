@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { plugKey, type PlugKey, type PlugPlace } from '../../../core/domain/plugs.ts';
 import type { PlugReading, ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
-import { useAct, usePlaces, useSelectedKey, useSheet } from '../../state/hooks.ts';
+import { useAct, useIsKept, usePlaces, useSelectedKey, useSheet } from '../../state/hooks.ts';
 import { plugAt } from '../../state/places.ts';
 import { useStore, type State } from '../../state/store.ts';
 import { useText, type Text } from '../../text/index.ts';
@@ -20,6 +20,8 @@ export type Hand = {
   /** undefined: this plug is left out of the reading. */
   readonly plug: PlugReading | undefined;
   readonly act: State['act'];
+  /** The reading is closed: what is done to it is refused, and the screen asks whether to open it again. */
+  readonly kept: boolean;
   /** What was done last, for a screen reader. */
   readonly saying: string;
   readonly say: (text: string) => void;
@@ -32,6 +34,7 @@ export function useHand(): Hand {
   const sheet = useSheet();
   const places = usePlaces();
   const act = useAct();
+  const kept = useIsKept();
   const selected = useSelectedKey();
   const show = useStore((state) => state.tell);
   const [saying, say] = useState('');
@@ -48,5 +51,5 @@ export function useHand(): Hand {
     };
     show({ text, tone: 'plain', undo });
   };
-  return { words, sheet, places, index, place, name: words.placeName(place), plugKey: selected, plug: plugAt(sheet, selected), act, saying, say, tell };
+  return { words, sheet, places, index, place, name: words.placeName(place), plugKey: selected, plug: plugAt(sheet, selected), act, kept, saying, say, tell };
 }

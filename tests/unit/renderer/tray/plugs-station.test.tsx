@@ -155,6 +155,26 @@ describe('entry by keyboard', () => {
     expect(document.activeElement?.id).toBe('ask-deposit');
   });
 
+  it('keeps the focus with the question when the part it stood in folds away', async () => {
+    await openAtTray();
+    await user.keyboard('{End}{Enter}');
+    expect(document.activeElement?.id).toBe('ask-terminal');
+    await user.keyboard('{Home}');
+    expect(document.activeElement?.id).toBe('ask-overall');
+    await user.keyboard('o3');
+    expect(tipOf(1)).toEqual({ overall: 'looks normal', noseColour: 'light tan' });
+  });
+
+  it('claims nothing of a reading that is kept and asks whether to open it again', async () => {
+    await openAtTray();
+    await user.keyboard('o');
+    await useStore.getState().keepReading();
+    await user.keyboard('3');
+    expect(useStore.getState().reading?.refused).toBe(true);
+    expect(said()).not.toMatch(/colour/);
+    expect(tipOf(1)).toEqual({ overall: 'looks normal' });
+  });
+
   it('leaves letters to the text while one is typed, and Escape leads back to the questions', async () => {
     await openAtTray();
     await user.keyboard('n');
