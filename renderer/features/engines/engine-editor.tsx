@@ -75,7 +75,6 @@ export function EngineEditor({ id }: { id: string | null }) {
     const reply = await saveEngine(id, checked.value);
     if (!reply.ok) return tell({ text: shell.error(reply.error), tone: 'problem' });
     setEngineDraft(id ?? 'new', undefined);
-    tell({ text: edit.saved(name), tone: 'plain' });
     navigate({ page: 'engine', id: reply.value.id });
   };
   return (

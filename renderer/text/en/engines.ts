@@ -30,7 +30,6 @@ export const engines = {
   last: (date: string): string => `last on ${date}`,
   startReading: 'Start a reading',
   goOn: 'Go on with the draft',
-  openEngine: (name: string): string => `Open ${name}`,
   startReadingOf: (name: string): string => `Start a reading of ${name}`,
   removed: (name: string): string => `Taken off the shelf: ${name}.`,
   unsavedDraft: (name: string): string => `${name} is not saved yet.`,
@@ -94,8 +93,6 @@ export const engines = {
     need: 'The use and the number of cylinders are enough. All else sharpens what the plugs can tell.',
     placeName: (path: string): string => places[path.split('.')[0] ?? ''] ?? path,
     problems: 'Some things cannot be taken yet',
-    choose: 'Choose one.',
-    notNoted: 'not noted',
     name: 'Name',
     nameHint: 'What you call it at the bench',
     use: 'Used for',
@@ -159,6 +156,5 @@ export const engines = {
     },
     filled: (n: number): string => (n === 0 ? 'nothing noted' : `${n} noted`),
     plan: 'The engine as drawn',
-    saved: (name: string): string => `Saved: ${name}.`,
   },
 };
