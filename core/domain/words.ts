@@ -19,6 +19,10 @@ export const CYLINDER_FINDING_WORDS: { readonly [F in CylinderFindingName]: stri
 /** `cylinder 3`, `cylinder 3 upper`. */
 export const placeWords = ({ cylinder, position }: PlugPlace): string => (position === 'only' ? `cylinder ${cylinder}` : `cylinder ${cylinder} ${position}`);
 
+/** `cylinder 3 upper`, `cylinders 1 and 2`: several places of `placeWords` together. */
+export const placesWords = (places: readonly string[]): string =>
+  (places.length === 1 ? `${places[0]}` : `cylinders ${listWords(places.map((place) => place.replace('cylinder ', '')))}`);
+
 /** `1`, `1 and 2`, `1, 2 and 5`. */
 export function listWords(items: readonly (string | number)[]): string {
   const last = items.at(-1);
@@ -26,7 +30,11 @@ export function listWords(items: readonly (string | number)[]): string {
   return items.length === 1 ? `${last}` : `${items.slice(0, -1).join(', ')} and ${last}`;
 }
 
+const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'] as const;
+export const numberWords = (n: number): string => NUMBERS[n] ?? `${n}`;
+
 /** A name or an instruction that stood alone, set inside a sentence: the capital goes, an abbreviation stays. */
 export const inSentence = (words: string): string => (/^[A-Z][a-z]/.test(words) ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words);
 
-export const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}${/[.!?]$/.test(words) ? '' : '.'}`;
+export const sentenceStart = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+export const sentence = (words: string): string => `${sentenceStart(words)}${/[.!?]$/.test(words) ? '' : '.'}`;

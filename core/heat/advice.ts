@@ -1,7 +1,7 @@
 import type { Findings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
-import { inSentence, listWords } from '../domain/words.ts';
+import { inSentence, placesWords } from '../domain/words.ts';
 import type { Bar } from '../knowledge/types.ts';
 
 /** What the advice needs to know of one plug. */
@@ -57,11 +57,11 @@ const WORDS = { '-1': 'one step colder', 0: 'stay', 1: 'one step hotter' } as co
 export function barsOnHotter({ plugs, stopped, barring, bars }: HeatGrounds): string[] {
   const signs = BARRED.flatMap((verdict) => {
     const where = plugs.filter((p) => p.read && (p.beliefs.get(verdict) ?? 0) >= SIGN).map((p) => p.where);
-    return where.length === 0 ? [] : [`A sign of ${verdict} on ${listWords(where)} bars a hotter plug.`];
+    return where.length === 0 ? [] : [`A sign of ${verdict} on ${placesWords(where)} bars a hotter plug.`];
   });
   return [
     ...(stopped ? ['A stop rule fired: no step until its cause is found.'] : []),
-    ...bars.map(({ sign, because }) => `Noted: ${sign}. ${because}`),
+    ...bars.filter(({ sign }, i) => bars.findIndex((other) => other.sign === sign) === i).map(({ sign, because }) => `Noted: ${sign}. ${because}`),
     ...signs,
     ...(barring !== undefined && barring.belief >= SIGN ? [`A possible cause is ${inSentence(barring.name)}; a hotter plug would hide it or make it worse.`] : []),
   ];
@@ -91,7 +91,7 @@ function colder(grounds: HeatGrounds): Advice | undefined {
   if (hot.length === 0 || plugTooHot < LEAST_BELIEF || sheet.engine.use === 'aircraft' || alreadyStepped(sheet, -1)) return undefined;
   return {
     step: -1, when: 'after what comes first', words: WORDS['-1'], belief: plugTooHot,
-    why: [`Overheated tips on ${listWords(hot.map((p) => p.where))}; the plug’s heat value is the likeliest cause.`],
+    why: [`Overheated tips on ${placesWords(hot.map((p) => p.where))}; the plug’s heat value is the likeliest cause.`],
     first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${inSentence(name)}`)],
     cautions: [...HEAT_CAUTIONS, 'A colder plug does not cure knock, a weak mixture or bad cooling; it only takes one hot spot away.'],
   };

@@ -1,6 +1,6 @@
 import { CYLINDER_FINDINGS, HEALTHY_CYLINDER, type CylinderFindingName } from '../knowledge/findings.ts';
 import type { Cause, Condition } from '../knowledge/types.ts';
-import { markOf, plugFit, reportProbability, restProbability, type Mark, type PlugFit } from './appearance.ts';
+import { markOf, plugFit, restProbability, type Mark, type PlugFit } from './appearance.ts';
 import type { CylinderEvidence, Observation } from './evidence.ts';
 import { flipsUpToTwo, type Flips } from './flips.ts';
 import { strengthOf, type Instance } from './network.ts';
@@ -105,11 +105,37 @@ export function cylinderFor(frame: Frame, evidence: CylinderEvidence, local: rea
 
 const active = (actors: readonly Actor[], flips: Flips): Actor[] => actors.filter((a, i) => a.on !== flips.includes(i));
 
-/** Probability of what was found on the cylinder under these causes. */
-function findingsProbability(cylinder: Cylinder, shared: Flips, coupled: Flips): number {
-  if (cylinder.rests.length === 0) return 1;
-  const causes = [...active(cylinder.shared, shared), ...active(cylinder.coupled, coupled)];
-  return cylinder.rests.reduce((p, rest, f) => p * reportProbability(rest, causes.flatMap((c) => { const m = c.marks[f]; return m && m.mark > 0 ? [m] : []; })), 1);
+/** What was found on a cylinder, ready to be weighed under many sets of causes: the marks of the likeliest set, and what each change does to them. */
+class FoundMarks {
+  private readonly rests: readonly number[];
+  private readonly before: readonly Sum[];
+
+  constructor({ rests, shared, coupled }: Cylinder) {
+    this.rests = rests;
+    this.before = rests.map((_, f) => [...shared, ...coupled].reduce<Sum>((sum, a) => (a.on ? marked(sum, a, f, true) : sum), NOTHING));
+  }
+
+  /** Probability of the reports when these causes are changed. */
+  probability(changed: readonly Actor[]): number {
+    let product = 1;
+    for (let f = 0; f < this.rests.length; f += 1) {
+      let sum = this.before[f] as Sum;
+      for (const a of changed) sum = marked(sum, a, f, !a.on);
+      product *= sum.total <= 1e-12 ? (this.rests[f] as number) : sum.unmarked * (this.rests[f] as number) + (1 - sum.unmarked) * (sum.report / sum.total);
+    }
+    return product;
+  }
+}
+
+type Sum = { readonly unmarked: number; readonly total: number; readonly report: number };
+const NOTHING: Sum = { unmarked: 1, total: 0, report: 0 };
+
+function marked(sum: Sum, { marks }: Actor, finding: number, there: boolean): Sum {
+  const m = marks[finding];
+  if (m === undefined || m.mark === 0) return sum;
+  return there
+    ? { unmarked: sum.unmarked * (1 - m.mark), total: sum.total + m.mark, report: sum.report + m.report }
+    : { unmarked: sum.unmarked / (1 - m.mark), total: sum.total - m.mark, report: sum.report - m.report };
 }
 
 type Switched = Pick<Switch, 'instance' | 'on'>;
@@ -155,6 +181,7 @@ export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damp
   const weights = cylinder.coupled.map((a) => flipWeight(a, damping));
   const before = quietBefore(cylinder.coupled, damping);
   const table = emptyTable(cylinder);
+  const found = new FoundMarks(cylinder);
   for (let s = 0; s < cylinder.sharedSets.length; s += 1) {
     const shared = cylinder.sharedSets[s] as Flips;
     const start = table.starts[s] as number;
@@ -163,7 +190,8 @@ export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damp
     const touched = width === 1 ? [] : sums.map((sum, p) => new Touched(sum, cylinder.sharedTouches[s]?.[p] ?? []));
     for (let t = 0; t < width; t += 1) {
       const coupled = cylinder.coupledSets[t] as Flips;
-      let weight = quiet * findingsProbability(cylinder, shared, coupled);
+      let weight = quiet;
+      if (cylinder.rests.length > 0) weight *= found.probability([...shared.map((f) => cylinder.shared[f] as Actor), ...coupled.map((f) => cylinder.coupled[f] as Actor)]);
       for (const f of coupled) weight *= weights[f] as number;
       for (let p = 0; p < sums.length; p += 1) {
         const value = touched[p]?.after(cylinder.coupledTouches[t]?.[p] ?? []) ?? likelihoodAfter(sums[p] as PlugSum, cylinder.sharedTouches[s]?.[p] ?? []);

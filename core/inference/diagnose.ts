@@ -1,7 +1,7 @@
-import type { CauseFinding, Findings, PlugFindings } from '../../shared/formats/findings.v1.ts';
+import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
-import type { Risk } from '../../shared/vocabulary/verdicts.ts';
-import type { Knowledge } from '../knowledge/types.ts';
+import type { Risk, Verdict } from '../../shared/vocabulary/verdicts.ts';
+import type { Cause, Check, Knowledge } from '../knowledge/types.ts';
 import { conclude, ranked, type Conclusion, type Judged } from './conclude.ts';
 import { doubtsFor } from './doubts.ts';
 import type { PlugEvidence } from './evidence.ts';
@@ -39,6 +39,12 @@ function riskOf({ beliefs }: PlugVerdict, stops: readonly Stop[], plug: PlugEvid
   return hot > 0.2 || of('ash deposits') + of('insulator damage') + of('wrong reach') + of('glazing') > 0.4 ? 'raised' : 'low';
 }
 
+/** Whether a cause can have made a plug so judged; of a plug that could not be judged, any cause but a harmless one. */
+function makersOf(verdicts: readonly Verdict[], { conditions }: Knowledge): (cause: Cause) => boolean {
+  const made = new Set(conditions.filter((c) => verdicts.includes(c.verdict)).map((c) => c.id));
+  return (cause) => !cause.harmless && (verdicts.includes('undetermined') || cause.makes.some((link) => made.has(link.condition)));
+}
+
 type Context = {
   readonly knowledge: Knowledge;
   readonly solution: Solution;
@@ -47,7 +53,17 @@ type Context = {
   readonly worlds: (cylinder: number) => readonly World[];
 };
 
-function plugFindings(judged: Judged, { knowledge, solution, removals, stops, worlds }: Context): PlugFindings {
+/** Checks on what made the plug so; when nothing more can be told about that, on its second judgements too. */
+function checksFor({ plug, judgement }: Judged, scope: Check['scope'], { knowledge, solution, worlds }: Context): NextCheck[] {
+  const { cylinder } = plug.place;
+  const about = (verdicts: readonly Verdict[]): NextCheck[] =>
+    nextChecks({ checks: knowledge.checks, worlds: worlds(cylinder), answers: makersOf(verdicts, knowledge), cylinder, evidence: solution.evidence, scope });
+  const first = about([judgement.verdict]);
+  return first.length > 0 || judgement.also.length === 0 ? first : about([judgement.verdict, ...judgement.also]);
+}
+
+function plugFindings(judged: Judged, context: Context): PlugFindings {
+  const { knowledge, solution, removals, stops } = context;
   const { plug, judgement } = judged;
   const { cylinder, position } = plug.place;
   const reaching = [...solution.network.shared, ...(solution.network.local.get(cylinder) ?? [])].filter((i) => i.plugs.includes(plug.key));
@@ -62,7 +78,7 @@ function plugFindings(judged: Judged, { knowledge, solution, removals, stops, wo
     thermal: judgement.thermal,
     preIgnitionRisk: riskOf(judgement, stops, plug),
     causes: causes.map((i) => explainCause(i, solution, removals, knowledge)),
-    nextChecks: open ? nextChecks(knowledge.checks, worlds(cylinder), cylinder, solution.evidence, 'cylinder', 4) : [],
+    nextChecks: open ? checksFor(judged, 'cylinder', context) : [],
     doubts: doubtsFor(plug, judgement, solution.evidence, knowledge),
   };
 }
@@ -78,12 +94,12 @@ const mostOpen = (judged: readonly Judged[]): Judged | undefined =>
   judged.filter((j) => isFaulty(j) && j.plug.seen.length > 0).sort((a, b) => a.judgement.belief - b.judgement.belief)[0];
 
 function engineFindings(plugs: readonly PlugFindings[], judged: readonly Judged[], context: Context): Findings['engine'] {
-  const { solution, knowledge, worlds } = context;
-  const cylinder = mostOpen(judged)?.plug.place.cylinder;
+  const { solution } = context;
+  const open = mostOpen(judged);
   return {
-    pattern: patternText(plugs, solution.evidence.sheet.engine.cylinders),
+    pattern: patternText(plugs, solution.evidence.sheet.engine),
     causes: engineCauses(context),
-    nextChecks: cylinder === undefined ? [] : nextChecks(knowledge.checks, worlds(cylinder), cylinder, solution.evidence, 'engine', 4),
+    nextChecks: open === undefined ? [] : checksFor(open, 'engine', context),
   };
 }
 

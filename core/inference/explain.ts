@@ -1,6 +1,6 @@
 import type { CauseFinding, Fact } from '../../shared/formats/findings.v1.ts';
 import type { Scope } from '../../shared/vocabulary/verdicts.ts';
-import { listWords, placeWords } from '../domain/words.ts';
+import { placesWords, placeWords } from '../domain/words.ts';
 import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
 import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
@@ -35,8 +35,7 @@ const observationsOf = (evidence: Evidence): Placed[] => evidence.cylinders.flat
 
 function piece(evidence: Evidence, placed: readonly Placed[]): Piece {
   const first = placed[0] as Placed;
-  const places = placed.map((p) => p.where.replace('cylinder ', ''));
-  const where = placed.length === 1 ? first.where : `cylinders ${listWords(places)}`;
+  const where = placesWords(placed.map((p) => p.where));
   return {
     about: first.observation.path, words: `${where}: ${first.observation.words}`, finding: first.observation.finding, value: first.observation.value,
     cylinders: [...new Set(placed.map((p) => p.cylinder))], without: withoutObservations(evidence, new Set(placed.map((p) => p.observation))),

@@ -2,7 +2,7 @@ import type { NextCheck } from '../../shared/formats/findings.v1.ts';
 import { inSentence } from '../domain/words.ts';
 import { CYLINDER_FINDINGS } from '../knowledge/findings.ts';
 import { STRENGTHS } from '../knowledge/strengths.ts';
-import type { Check } from '../knowledge/types.ts';
+import type { Cause, Check } from '../knowledge/types.ts';
 import { reportProbability, type Mark } from './appearance.ts';
 import { applies } from './circumstances.ts';
 import { cylinderMark, cylinderRest, type Actor } from './cylinder.ts';
@@ -13,8 +13,10 @@ import { prepare, type Solution } from './posterior.ts';
 import { forEachWorld, type SolvedCylinder } from './solved-cylinder.ts';
 import { signedSubsets } from './symptoms.ts';
 
-/** One possible state of a cylinder: the causes at work, how likely, and what would be done about it. */
-export type World = { readonly causes: readonly Instance[]; readonly probability: number; readonly decision: string };
+/** One possible state of a cylinder: the causes at work, and how likely. */
+export type World = { readonly causes: readonly Instance[]; readonly probability: number };
+/** A world with what would be done about it, as a number: worlds with the same number ask for the same cure. */
+type Decided = World & { readonly decision: number };
 
 /** Worlds less likely than this do not move a decision. */
 const NEGLIGIBLE = 1e-5;
@@ -22,8 +24,19 @@ const MOST_WORLDS = 300;
 /** A check must tell at least this much. */
 const LEAST_GAIN = 0.01;
 
-/** Two causes with the same cure are one decision; harmless causes ask for none. */
-const decisionOf = (causes: readonly Instance[]): string => [...new Set(causes.filter((i) => !i.cause.harmless).map((i) => i.cause.cure))].sort().join(' + ');
+/**
+ * The decision is what to do about the plug as it looks: the cures of those causes that can have made it so. Two causes with one cure are one decision;
+ * a second fault that has nothing to do with the look of the plug does not blur it.
+ */
+function decided(worlds: readonly World[], answers: (cause: Cause) => boolean): Decided[] {
+  const numbers = new Map<string, number>();
+  return worlds.map((world) => {
+    const key = [...new Set(world.causes.filter((i) => answers(i.cause)).map((i) => i.cause.cure))].sort().join(' + ');
+    const decision = numbers.get(key) ?? numbers.size;
+    numbers.set(key, decision);
+    return { ...world, decision };
+  });
+}
 
 const chosen = (actors: readonly Actor[], flips: Flips): Instance[] => actors.filter((a, n) => a.on !== flips.includes(n)).map((a) => a.instance);
 
@@ -40,7 +53,7 @@ export function worldsOf({ evidence, belief, network, cylinders }: Solution, num
   forEachWorld({ terms, outside: solved.outside }, (s, t, probability) => {
     if (probability < NEGLIGIBLE) return;
     const causes = [...chosen(cylinder.shared, cylinder.sharedSets[s] as Flips), ...chosen(cylinder.coupled, cylinder.coupledSets[t] as Flips)];
-    worlds.push({ causes, probability, decision: decisionOf(causes) });
+    worlds.push({ causes, probability });
   });
   const likely = worlds.sort((a, b) => b.probability - a.probability).slice(0, MOST_WORLDS);
   const all = likely.reduce((sum, w) => sum + w.probability, 0);
@@ -48,8 +61,8 @@ export function worldsOf({ evidence, belief, network, cylinders }: Solution, num
 }
 
 /** Entropy in bits of what would be done. */
-export function decisionEntropy(worlds: readonly { readonly probability: number; readonly decision: string }[]): number {
-  const by = new Map<string, number>();
+export function decisionEntropy(worlds: readonly { readonly probability: number; readonly decision: number }[]): number {
+  const by = new Map<number, number>();
   for (const { decision, probability } of worlds) by.set(decision, (by.get(decision) ?? 0) + probability);
   return [...by.values()].reduce((h, p) => (p > 0 ? h - p * Math.log2(p) : h), 0);
 }
@@ -72,9 +85,9 @@ function inspectionOutcomes(tells: Extract<Check['tells'], { looksFor: unknown }
   return [{ name: 'found', chance: found }, { name: 'not found', chance: (world) => 1 - found(world) }];
 }
 
-function leading(worlds: readonly World[]): string {
+function leading(worlds: readonly World[], answers: (cause: Cause) => boolean): string {
   const by = new Map<string, number>();
-  for (const { causes, probability } of worlds) for (const { cause } of causes) if (!cause.harmless) by.set(cause.name, (by.get(cause.name) ?? 0) + probability);
+  for (const { causes, probability } of worlds) for (const { cause } of causes) if (answers(cause)) by.set(cause.name, (by.get(cause.name) ?? 0) + probability);
   const [first] = [...by].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : inSentence(first[0]);
 }
@@ -82,7 +95,7 @@ function leading(worlds: readonly World[]): string {
 type Gain = { readonly bits: number; readonly why: string };
 
 /** Expected drop of the decision's entropy when the check is made. */
-function gainOf(outcomes: readonly Outcome[], worlds: readonly World[]): Gain {
+function gainOf(outcomes: readonly Outcome[], worlds: readonly Decided[], answers: (cause: Cause) => boolean): Gain {
   const before = decisionEntropy(worlds);
   let after = 0;
   const told: string[] = [];
@@ -92,7 +105,7 @@ function gainOf(outcomes: readonly Outcome[], worlds: readonly World[]): Gain {
     if (p < 1e-9) continue;
     const then = weighed.map((w) => ({ ...w, probability: w.probability / p }));
     after += p * decisionEntropy(then);
-    if (p >= 0.08) told.push(`"${name}" (${Math.round(100 * p)} %) would point to ${leading(then)}`);
+    if (p >= 0.08) told.push(`"${name}" (${Math.round(100 * p)} %) would point to ${leading(then, answers)}`);
   }
   return { bits: Math.max(0, before - after), why: `${told.join('; ')}.` };
 }
@@ -104,15 +117,33 @@ const made = (check: Check, cylinder: number, evidence: Evidence): boolean =>
 const possible = (check: Check, evidence: Evidence): boolean =>
   applies(check.needs, evidence.sheet) && !('finding' in check.tells && check.tells.finding.startsWith('swap') && evidence.cylinders.length < 2);
 
+export type Question = {
+  readonly checks: readonly Check[];
+  readonly worlds: readonly World[];
+  /** Whether a cause can have made the plug look as it does. */
+  readonly answers: (cause: Cause) => boolean;
+  readonly cylinder: number;
+  readonly evidence: Evidence;
+  readonly scope: Check['scope'];
+};
+
+const MOST_CHECKS = 4;
+/** Every check costs this much beside its own time: fetching the tool, clearing the way. Minutes, expert estimate. */
+const OVERHEAD = 5;
+
+/** Bits a minute. */
+export const worth = ({ gainBits, effortMinutes }: Pick<NextCheck, 'gainBits' | 'effortMinutes'>): number => gainBits / (effortMinutes + OVERHEAD);
+
 /** Checks for one cylinder, the most telling a minute first. */
-export function nextChecks(checks: readonly Check[], worlds: readonly World[], cylinder: number, evidence: Evidence, scope: Check['scope'], most: number): NextCheck[] {
+export function nextChecks({ checks, worlds, answers, cylinder, evidence, scope }: Question): NextCheck[] {
+  const choices = decided(worlds, answers);
   return checks
     .filter((check) => check.scope === scope && possible(check, evidence) && !made(check, cylinder, evidence))
     .map((check): NextCheck => {
-      const { bits, why } = gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), worlds);
+      const { bits, why } = gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), choices, answers);
       return { id: check.id, name: check.name, ...(scope === 'cylinder' ? { cylinder } : {}), gainBits: Math.round(bits * 1000) / 1000, effortMinutes: check.minutes, why: `${check.how} ${why}` };
     })
     .filter((check) => check.gainBits >= LEAST_GAIN)
-    .sort((a, b) => b.gainBits / b.effortMinutes - a.gainBits / a.effortMinutes || (a.id < b.id ? -1 : 1))
-    .slice(0, most);
+    .sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1))
+    .slice(0, MOST_CHECKS);
 }

@@ -1,6 +1,7 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import { inSentence, listWords } from '../domain/words.ts';
 import type { Cause, Condition } from '../knowledge/types.ts';
+import { worth } from './next-check.ts';
 
 type Step = { readonly do: string; readonly because: string; readonly cylinder?: number };
 
@@ -34,7 +35,7 @@ function checkSteps({ plugs, engineChecks }: PlanGrounds): Step[] {
   const own = plugs.flatMap((p) => p.nextChecks.slice(0, 1));
   const firstOfEach = own.filter((check, i) => own.findIndex((other) => other.id === check.id) === i);
   return [...firstOfEach, ...engineChecks.slice(0, 1)]
-    .sort((a, b) => b.gainBits / b.effortMinutes - a.gainBits / a.effortMinutes || (a.id < b.id ? -1 : 1))
+    .sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1))
     .map((check) => ({ do: check.name, because: check.why, ...(check.cylinder === undefined ? {} : { cylinder: check.cylinder }) }));
 }
 

@@ -1,5 +1,5 @@
 import type { Findings } from '../../shared/formats/findings.v1.ts';
-import { listWords, placeWords } from '../domain/words.ts';
+import { placesWords, placeWords, sentenceStart } from '../domain/words.ts';
 import type { Bar, Caution, Circumstance, StopRule, Term } from '../knowledge/types.ts';
 import { holds } from './circumstances.ts';
 import type { CylinderEvidence, Evidence, PlugEvidence } from './evidence.ts';
@@ -34,11 +34,11 @@ export function stopLines(stops: readonly Stop[]): Findings['stop'] {
   const placed = (rule: StopRule): boolean => rule.anyOf.some((terms) => terms.some((term) => 'plug' in term || 'cylinder' in term));
   return [...new Set(stops.map(({ rule }) => rule))].map((rule) => {
     const fired = stops.filter((stop) => stop.rule === rule);
-    const where = listWords(fired.flatMap(({ plugs }) => plugs.map(({ place }) => placeWords(place).replace('cylinder ', ''))));
+    const where = sentenceStart(placesWords(fired.flatMap(({ plugs }) => plugs.map(({ place }) => placeWords(place)))));
     const [only, ...more] = fired;
     if (only === undefined || !placed(rule)) return { rule: rule.id, why: rule.words };
-    if (more.length === 0) return { rule: rule.id, cylinder: only.cylinder, why: `Cylinder ${where}: ${rule.words}` };
-    return { rule: rule.id, why: `Cylinders ${where}: ${rule.words}` };
+    if (more.length === 0) return { rule: rule.id, cylinder: only.cylinder, why: `${where}: ${rule.words}` };
+    return { rule: rule.id, why: `${where}: ${rule.words}` };
   });
 }
 

@@ -1,6 +1,8 @@
+import type { Engine } from '../../shared/formats/engine.ts';
 import type { PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
-import { listWords, sentence } from '../domain/words.ts';
+import { sharingGroups } from '../domain/sharing.ts';
+import { listWords, numberWords, sentence } from '../domain/words.ts';
 
 /** Each judgement as the end of "cylinder 3 …" and of "cylinders 1 and 4 …". */
 export const VERDICT_PHRASES: { readonly [V in Verdict]: readonly [one: string, several: string] } = {
@@ -37,7 +39,7 @@ const MOST_LISTED = 4;
 
 function group(verdict: Verdict, plugs: readonly Named[], all: number): string {
   const [one, several] = VERDICT_PHRASES[verdict];
-  if (plugs.length === all && all > 1) return `all ${all} plugs ${several}`;
+  if (plugs.length === all && all > 1) return `${all === 2 ? 'both' : `all ${numberWords(all)}`} plugs ${several}`;
   return plugs.length === 1 ? `cylinder ${placeOf(plugs[0] as Named)} ${one}` : `cylinders ${listWords(plugs.map(placeOf))} ${several}`;
 }
 
@@ -48,22 +50,32 @@ export function verdictSentence(plugs: readonly Named[]): string {
   const parts = verdicts.map((verdict) => {
     const those = plugs.filter((p) => p.verdict === verdict);
     const [, several] = VERDICT_PHRASES[verdict];
-    if (verdicts.length === 2 && verdict === 'normal' && those.length > 1) return `the other ${those.length} ${several}`;
+    if (verdicts.length === 2 && verdict === 'normal' && those.length > 1) return `the other ${numberWords(those.length)} ${several}`;
     const counted = verdicts.length > 1 && rank(verdict) > 0 && those.length > MOST_LISTED;
-    return counted ? `${those.length} others ${several}` : group(verdict, those, plugs.length);
+    return counted ? `${numberWords(those.length)} others ${several}` : group(verdict, those, plugs.length);
   });
   return sentence(parts.join('; '));
 }
 
-/** What stands out between the cylinders. */
-export function patternText(plugs: readonly Named[], cylinders: number): string {
+/** The shared part whose cylinders are just the ones that differ, if the engine record names one. */
+function sharedPart(faulty: readonly number[], engine: Engine): string | undefined {
+  const named = sharingGroups(engine).filter(({ kind, cylinders }) => kind !== 'ignition set' && cylinders.length > 1 && cylinders.length < engine.cylinders);
+  return named.find(({ cylinders }) => cylinders.length === faulty.length && cylinders.every((n) => faulty.includes(n)))?.name;
+}
+
+/** What stands out between the plugs of the engine. */
+export function patternText(plugs: readonly Named[], engine: Engine): string {
   const judged = plugs.filter((p) => p.verdict !== 'undetermined');
+  const bad = judged.filter((p) => p.verdict !== 'normal');
+  const faulty = [...new Set(bad.map((p) => p.cylinder))];
+  const positions = new Set(bad.map((p) => p.position));
   if (judged.length === 0) return 'Nothing stands out yet: no plug could be judged.';
-  const faulty = [...new Set(judged.filter((p) => p.verdict !== 'normal').map((p) => p.cylinder))];
-  const kinds = new Set(judged.map((p) => p.verdict));
   if (faulty.length === 0) return judged.length === plugs.length ? 'All plugs that were read look normal.' : 'The plugs that could be judged look normal.';
-  if (cylinders === 1) return 'One cylinder: there is no neighbour to compare with.';
-  if (kinds.size === 1 && judged.length > 1) return 'The whole set is alike: look for one cause that all cylinders share.';
+  if (engine.cylinders === 1) return 'One cylinder: there is no neighbour to compare with.';
+  if (bad.length === judged.length && new Set(bad.map((p) => p.verdict)).size === 1 && bad.length > 1) return 'The whole set is alike: look for one cause that all cylinders share.';
   if (faulty.length === 1) return `Cylinder ${faulty[0]} alone differs: look for a cause of that cylinder before any shared one.`;
-  return `Cylinders ${listWords(faulty)} differ from the rest: compare what they share.`;
+  if (positions.size === 1 && bad[0]?.position !== 'only' && judged.some((p) => p.position !== bad[0]?.position)) return `Only the ${bad[0]?.position} plugs are at fault: look for what sets them apart before any cause of the whole engine.`;
+  if (faulty.length === engine.cylinders) return 'Every cylinder has a plug at fault, but not all alike.';
+  const shared = sharedPart(faulty, engine);
+  return `Cylinders ${listWords(faulty)} differ from the rest: ${shared === undefined ? 'compare what they share' : `they share ${shared}`}.`;
 }

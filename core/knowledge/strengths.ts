@@ -17,5 +17,5 @@ export const PRIORS = { common: 0.04, occasional: 0.015, rare: 0.006, 'very rare
 export type Prior = keyof typeof PRIORS;
 
 /** Factors on the prior odds of a cause. `found` stands for a circumstance that is the cause itself, seen by somebody. */
-export const MOVES = { found: 300, 'much likelier': 8, likelier: 3, 'less likely': 1 / 3, 'much less likely': 1 / 8, 'ruled out': 1 / 300 } as const;
+export const MOVES = { found: 300, 'far likelier': 30, 'much likelier': 8, likelier: 3, 'less likely': 1 / 3, 'much less likely': 1 / 8, 'ruled out': 1 / 300 } as const;
 export type Move = keyof typeof MOVES;

@@ -172,7 +172,7 @@ export const temperatureCauses: readonly Cause[] = [
       { symptom: 'knock under load', strength: 'usually', because: 'It is heard.', source: 'S68' },
       { symptom: 'misfire under load', strength: 'sometimes', because: 'Pressure raises the voltage needed.', source: 'S38' },
     ],
-    moved: [{ by: { tag: 'boost raised' }, how: 'much likelier', because: 'The boost was raised.', source: COMMON_PRACTICE }],
+    moved: [{ by: { tag: 'boost raised' }, how: 'far likelier', because: 'The boost was raised.', source: COMMON_PRACTICE }],
     cure: 'Put the boost back to what fuel, timing and plugs were chosen for.',
     checks: ['boost-measure', 'timing-light', 'plug-type'],
   },
