@@ -77,8 +77,8 @@ async function openOnStandIn(given: DesktopGiven): Promise<Desktop> {
   await page.waitForURL(/corenose\.invalid/);
   return {
     page, requests, stderr, focused,
-    close: async () => { running.kill('SIGTERM'); await exited; },
-    askToClose: () => { running.kill('SIGTERM'); },
+    close: async () => { running.send('quit'); await exited; },
+    askToClose: () => { running.send('quit'); },
     kill: async () => { running.kill('SIGKILL'); await exited; },
   };
 }
@@ -97,7 +97,7 @@ async function openOnBinary({ library, profile, args = [] }: DesktopGiven): Prom
     page, requests, stderr: () => errors,
     focused: app.evaluate(({ app: electronApp }) => new Promise<void>((done) => { electronApp.once('second-instance', () => done()); })).catch(() => undefined),
     close: () => app.close(),
-    askToClose: () => { running.kill('SIGTERM'); },
+    askToClose: () => { void app.evaluate(({ app: electronApp }) => electronApp.quit()).catch(() => undefined); },
     kill: async () => { const exited = once(running, 'exit'); running.kill('SIGKILL'); await exited; },
   };
 }

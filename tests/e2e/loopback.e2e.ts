@@ -40,9 +40,11 @@ describe('npm start on a machine without a display', () => {
     expect(lines.filter((line) => line.startsWith('Host: '))).toEqual(['Host: loopback, because it was asked for.']);
     expect(lines).toContain(`Library: ${libraryIn(scratch, 'first')}`);
     expect((await fetch(host.address)).status).toBe(200);
-    expect(await host.stop()).toBe(0);
-    expect(host.output()).toMatch(/Closed\.\n$/);
+    const code = await host.stop();
     await expect(fetch(host.address)).rejects.toThrow();
+    if (process.platform === 'win32') return; // has no Ctrl-C that one process can send another
+    expect(code).toBe(0);
+    expect(host.output()).toMatch(/Closed\.\n$/);
   });
 
   it('opens by its printed address, and keeps the key out of the address that stays', async () => {

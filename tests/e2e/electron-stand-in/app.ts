@@ -63,4 +63,5 @@ export const app = {
   getPath: () => profile,
 } satisfies Partial<App>;
 
+process.on('message', (message) => { if (message === 'quit') quit(); });
 for (const signal of ['SIGTERM', 'SIGINT'] as const) process.on(signal, quit);
