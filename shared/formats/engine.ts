@@ -5,12 +5,12 @@ import {
 } from '../vocabulary/engine.ts';
 import { amount, count, oneOf, record, text } from './strict.ts';
 
-export const MOST_CYLINDERS = 18;
+const MOST_CYLINDERS = 18;
 
 export const cylinderNumber = count('a cylinder number', 1, MOST_CYLINDERS);
 const cylinderGroup = z.array(cylinderNumber).min(1, { error: 'an empty group; name at least one cylinder' });
 
-export const heatValue = record({ scale: text(60), value: text(20) });
+const heatValue = record({ scale: text(60), value: text(20) });
 
 const dimensions = {
   thread: text(30).optional(),
