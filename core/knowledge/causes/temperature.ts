@@ -161,11 +161,11 @@ export const temperatureCauses: readonly Cause[] = [
     prior: 'rare',
     needs: { aspiration: 'boosted' },
     makes: [
-      { condition: 'runs-hot', strength: 'often', because: 'Boost acts as load on the tip.', source: ['S30', 'S68'] },
-      { condition: 'blistered', strength: 'sometimes', because: 'At load the plugs blister.', source: 'S16' },
+      { condition: 'runs-hot', strength: 'sometimes', because: 'Boost acts as load on the tip.', source: ['S30', 'S68'] },
+      { condition: 'blistered', strength: 'rarely', because: 'Held long at load the plugs blister.', source: 'S16' },
       { condition: 'knock-early', strength: 'usually', because: 'Over-boost is a cause of detonation.', source: 'S68' },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at boost breaks noses.', source: 'S68' },
-      { condition: 'melted', strength: 'sometimes', because: 'It ends in pre-ignition.', source: 'S66' },
+      { condition: 'melted', strength: 'rarely', because: 'Run on with, it ends in pre-ignition.', source: 'S66' },
     ],
     shows: [],
     gives: [
