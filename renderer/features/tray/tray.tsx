@@ -1,4 +1,4 @@
-import { useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
+import { useCallback, useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
 import type { EnginePlan, PlanPlace } from '../../../core/domain/engine-plan.ts';
 import { plugKey, type PlugKey } from '../../../core/domain/plugs.ts';
 import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
@@ -33,6 +33,9 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
   const { tray } = useText();
   const list = useRef<HTMLDivElement>(null);
   const caption = captionWidth(plan, scale);
+  const latest = useRef(onSelect);
+  useEffect(() => { latest.current = onSelect; });
+  const select = useCallback((key: PlugKey) => latest.current(key), []);
   const here = plan.places.find((place) => keyAt(place) === selected);
 
   useEffect(() => {
@@ -60,7 +63,7 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
           <div ref={list} role="listbox" aria-label={tray.tray.name} className={styles.places} onKeyDown={onKeyDown}>
             {plan.places.map((place) => {
               const key = keyAt(place);
-              return <Place key={key} at={place} plugKey={key} scale={scale} selected={key === selected} caption={caption} onSelect={onSelect} />;
+              return <Place key={key} at={place} plugKey={key} scale={scale} selected={key === selected} caption={caption} onSelect={select} />;
             })}
           </div>
         </div>

@@ -2,7 +2,7 @@ import type { FacetValue } from '../../../shared/vocabulary/tip.ts';
 import { apart, beads, crumbs, drops, edge, film, gloss, hatch, noneSign, places, stipple, type Work } from './marks.ts';
 import { CHALK, DEPOSIT_TONE, hex, INK, lit, SHADOW, type Tone } from './palette.ts';
 import { dashes, hair, line } from './pen.ts';
-import { group, path, type Shape } from './shape.ts';
+import { group, path, short, type Shape } from './shape.ts';
 import { stone } from './curve.ts';
 
 type Deposit = FacetValue<'deposit'>;
@@ -48,9 +48,13 @@ function mineral(value: Deposit, work: Work, colour: Tone): Shape[] {
 
 const shore = (work: Work, stroke: string): Shape[] => [edge(work, { ...line(work.pen, 2.4, stroke), strokeOpacity: 0.85 })];
 
+const PLATE_TONES = [0.8, 1.5, 2.3, 3.1] as const;
+
 function plates(work: Work, colour: Tone): Shape[] {
-  return places(work, 90).map((point) => path(stone(point, work.pen.coarse * work.site.grain * work.luck.between(1, 2.1), 0.3, work.luck, 5), {
-    fill: lit(colour, work.luck.between(0.7, 3.2)), stroke: lit(colour, 7), strokeWidth: 0.5 * work.pen.unit, strokeOpacity: 0.8,
+  const size = work.pen.coarse * work.site.grain;
+  const shapes = places(work, 90).map((point) => stone(point, size * work.luck.between(1, 2.1), 0.3, work.luck, 5));
+  return PLATE_TONES.map((light, tone) => path(shapes.filter((_, i) => i % PLATE_TONES.length === tone).join(''), {
+    fill: lit(colour, light), stroke: lit(colour, 7), strokeWidth: short(0.5 * work.pen.unit), strokeOpacity: 0.8,
   }));
 }
 

@@ -1,5 +1,5 @@
 import type { Chance } from './chance.ts';
-import { blob, polyline, stone } from './curve.ts';
+import { blob, circle, polyline, stone } from './curve.ts';
 import { CHALK, hex, INK, lit, SHADOW, SHINE, type Tone } from './palette.ts';
 import { line, type Pen } from './pen.ts';
 import { disc, group, path, short, type Attrs, type Point, type Shape } from './shape.ts';
@@ -26,48 +26,48 @@ export const film = ({ spread }: Work, fill: string, fillOpacity = 1): Shape =>
 
 export const edge = ({ spread }: Work, attrs: Attrs): Shape => path(spread.outline, attrs);
 
+/** Many marks of one paint are one path: a page holds dozens of drawings. */
 export function stipple(work: Work, count: number, size: number, fill: string, fillOpacity = 1): Shape {
-  const dots = places(work, count).map(([x, y]) => disc(x, y, large(work, size) * work.luck.between(0.5, 1.3), {}));
-  return group({ fill, fillOpacity, stroke: 'none' }, dots);
+  const dots = places(work, count).map((point) => circle(large(work, size) * work.luck.between(0.5, 1.3), point));
+  return path(dots.join(''), { fill, fillOpacity, stroke: 'none' });
 }
+
+const CRUMB_TONES = [0.74, 0.88, 1, 1.12] as const;
 
 /** Crumbs with a lit and a shaded side. */
 export function crumbs(work: Work, count: number, size: number, colour: Tone): Shape[] {
-  return places(work, count).map(([x, y]) => {
-    const radius = large(work, size) * work.luck.between(0.6, 1.4);
-    const shape = stone([x, y], radius, 0.3, work.luck);
-    return group({}, [
-      path(shape, { fill: SHADOW, fillOpacity: 0.45, transform: `translate(${radius * 0.28} ${radius * 0.34})` }),
-      path(shape, { fill: lit(colour, work.luck.between(0.72, 1.12)) }),
-    ]);
+  const shapes = places(work, count).map((point) => stone(point, large(work, size) * work.luck.between(0.6, 1.4), 0.3, work.luck));
+  const shade = large(work, size) * 0.3;
+  return CRUMB_TONES.flatMap((light, tone) => {
+    const some = shapes.filter((_, i) => i % CRUMB_TONES.length === tone).join('');
+    return [path(some, { fill: SHADOW, fillOpacity: 0.45, transform: `translate(${short(shade)} ${short(shade * 1.2)})` }), path(some, { fill: lit(colour, light) })];
   });
 }
 
+/** Circles about points, shifted and sized by shares of each point's radius. */
+const discs = (round: readonly (readonly [Point, number])[], dx: number, dy: number, share: number): string =>
+  round.map(([[x, y], radius]) => circle(radius * share, [x + radius * dx, y + radius * dy])).join('');
+
 /** Round drops that stand on the surface: beads of lead, balls of metal. */
 export function beads(work: Work, points: readonly Point[], size: number, colour: Tone): Shape[] {
-  return points.map(([x, y]) => {
-    const radius = large(work, size) * work.luck.between(0.7, 1.35);
-    return group({}, [
-      disc(x + radius * 0.25, y + radius * 0.35, radius, { fill: SHADOW, fillOpacity: 0.5 }),
-      disc(x, y, radius, { fill: lit(colour, 0.62) }),
-      disc(x - radius * 0.16, y - radius * 0.18, radius * 0.76, { fill: hex(colour) }),
-      disc(x - radius * 0.34, y - radius * 0.38, radius * 0.28, { fill: SHINE, fillOpacity: 0.95 }),
-    ]);
-  });
+  const round = points.map((point) => [point, large(work, size) * work.luck.between(0.7, 1.35)] as const);
+  return [
+    path(discs(round, 0.25, 0.35, 1), { fill: SHADOW, fillOpacity: 0.5 }),
+    path(discs(round, 0, 0, 1), { fill: lit(colour, 0.62) }),
+    path(discs(round, -0.16, -0.18, 0.76), { fill: hex(colour) }),
+    path(discs(round, -0.34, -0.38, 0.28), { fill: SHINE, fillOpacity: 0.95 }),
+  ];
 }
 
 /** Clear drops: a dark foot, a bright crescent, the ground showing through. */
 export function drops(work: Work, points: readonly Point[], size: number, colour: Tone): Shape[] {
-  return points.map(([x, y]) => {
-    const radius = large(work, size) * work.luck.between(0.6, 1.4);
-    return group({}, [
-      path(blob([x, y], radius, 0.08, work.luck, 7), {
-        fill: hex(colour), fillOpacity: 0.55, stroke: lit(colour, 0.25), strokeWidth: radius * 0.14, strokeOpacity: 0.8,
-      }),
-      disc(x + radius * 0.2, y + radius * 0.26, radius * 0.5, { fill: SHINE, fillOpacity: 0.28 }),
-      disc(x - radius * 0.36, y - radius * 0.36, radius * 0.22, { fill: SHINE }),
-    ]);
-  });
+  const round = points.map((point) => [point, large(work, size) * work.luck.between(0.6, 1.4)] as const);
+  const bodies = round.map(([point, radius]) => blob(point, radius, 0.08, work.luck, 7)).join('');
+  return [
+    path(bodies, { fill: hex(colour), fillOpacity: 0.55, stroke: lit(colour, 0.25), strokeWidth: short(large(work, size) * 0.14), strokeOpacity: 0.8 }),
+    path(discs(round, 0.2, 0.26, 0.5), { fill: SHINE, fillOpacity: 0.28 }),
+    path(discs(round, -0.36, -0.36, 0.22), { fill: SHINE }),
+  ];
 }
 
 /** Broad and faint below, narrow and bright on top: the edge of a mirrored lamp is soft. */

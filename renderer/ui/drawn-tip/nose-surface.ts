@@ -1,8 +1,9 @@
 import type { FacetValue } from '../../../shared/vocabulary/tip.ts';
 import { film, apart, beads, crumbs, gloss, stipple, type Work } from './marks.ts';
 import { CERAMIC, DEPOSIT_TONE, hex, lit, mixed, SHADOW, SHINE, SOOT, WET, type Tone } from './palette.ts';
+import { circle } from './curve.ts';
 import { line } from './pen.ts';
-import { disc, group, path, type Shape } from './shape.ts';
+import { path, short, type Shape } from './shape.ts';
 
 /** How the skin of the nose looks, on whatever colour it has; without a colour the marks stand on the bare line drawing. */
 export function noseSurface(value: FacetValue<'noseSurface'>, work: Work, colour: Tone | undefined): Shape[] {
@@ -19,25 +20,25 @@ export function noseSurface(value: FacetValue<'noseSurface'>, work: Work, colour
   }
 }
 
-const wetSpots = (work: Work): Shape[] =>
-  apart(work, 16).map(([x, y]) => disc(x, y, work.pen.coarse * work.site.grain * work.luck.between(0.25, 0.6), { fill: SHINE, fillOpacity: 0.85 }));
+function wetSpots(work: Work): Shape[] {
+  const spots = apart(work, 16).map((point) => circle(work.pen.coarse * work.site.grain * work.luck.between(0.25, 0.6), point));
+  return [path(spots.join(''), { fill: SHINE, fillOpacity: 0.85 })];
+}
 
 function blisters(work: Work, base: Tone): Shape[] {
-  return apart(work, 52).map(([x, y]) => {
-    const r = work.pen.coarse * work.site.grain * work.luck.between(0.7, 1.6);
-    return group({}, [
-      disc(x, y, r, { fill: lit(base, 0.8), stroke: lit(base, 0.34), strokeWidth: r * 0.22 }),
-      disc(x - r * 0.2, y - r * 0.22, r * 0.62, { fill: lit(base, 1.18) }),
-      disc(x - r * 0.3, y - r * 0.34, r * 0.24, { fill: SHINE }),
-    ]);
-  });
+  const size = work.pen.coarse * work.site.grain;
+  const round = apart(work, 52).map((point) => [point, size * work.luck.between(0.7, 1.6)] as const);
+  const layer = (share: number, shift: number): string => round.map(([[x, y], r]) => circle(r * share, [x - r * shift, y - r * shift])).join('');
+  return [
+    path(layer(1, 0), { fill: lit(base, 0.8), stroke: lit(base, 0.34), strokeWidth: short(size * 0.24) }),
+    path(layer(0.62, 0.21), { fill: lit(base, 1.18) }),
+    path(layer(0.24, 0.32), { fill: SHINE }),
+  ];
 }
 
 function fusedSpots(work: Work, base: Tone): Shape[] {
   const glass = mixed(base, DEPOSIT_TONE.glaze, 0.75);
   const spots = apart(work, 17);
-  return [
-    ...spots.map(([x, y]) => disc(x, y, work.pen.coarse * work.site.grain * 1.9, { fill: lit(glass, 0.3), fillOpacity: 0.55 })),
-    ...beads(work, spots, 1.35, glass),
-  ];
+  const halos = spots.map((point) => circle(work.pen.coarse * work.site.grain * 1.9, point)).join('');
+  return [path(halos, { fill: lit(glass, 0.3), fillOpacity: 0.55 }), ...beads(work, spots, 1.35, glass)];
 }

@@ -14,7 +14,7 @@ export function specks(value: FacetValue<'specks'>, work: Work): Shape[] {
   const size = site.grain * pen.coarse;
   switch (value) {
     case 'none': return [noneSign(pen, site.signs[1])];
-    case 'dark pepper': return spots(60).map((p) => path(blob(p, size * luck.between(0.28, 0.62), 0.3, luck, 6), { fill: SHADOW }));
+    case 'dark pepper': return [path(spots(60).map((p) => blob(p, size * luck.between(0.28, 0.62), 0.3, luck, 6)).join(''), { fill: SHADOW })];
     case 'shiny beads': return beads(work, spots(22), 0.95, NICKEL);
     case 'grey metallic': return spots(30).map((p) => {
       const r = size * luck.between(0.65, 1.2);

@@ -34,4 +34,14 @@ describe('what an eye can tell apart', () => {
     const alike = pictures.flatMap((one, i) => pictures.slice(i + 1).map((other, j) => [`${names[i]} / ${names[i + 1 + j]}`, differing(one, other)] as const)).filter(([, count]) => count < LEAST);
     expect(alike).toEqual([]);
   });
+
+  it('shows more of a deposit the more of the nose it covers, and half of it on one side', async () => {
+    const bare = await pixels({}, 'deposit', 200);
+    const shown = async (coverage: 'light' | 'partial' | 'one-sided' | 'full'): Promise<number> => differing(bare, await pixels({ deposit: 'dry soot', coverage }, 'deposit', 200));
+    const [light, partial, half, full] = [await shown('light'), await shown('partial'), await shown('one-sided'), await shown('full')];
+    expect(light).toBeLessThan(partial);
+    expect(partial).toBeLessThan(full);
+    expect(half / full).toBeGreaterThan(0.35);
+    expect(half / full).toBeLessThan(0.65);
+  });
 });
