@@ -22,7 +22,9 @@ export async function openProgram({ host, version, folder, kind, log }: ProgramG
   const clock = (): Date => new Date();
   const fillDemo = async (db: Parameters<typeof fillWithSeeds>[0]): Promise<void> => {
     const { SEEDS } = await import('../../seeds/index.ts');
-    await fillWithSeeds(db, SEEDS, { at: clock().toISOString(), newId: randomUUID, diagnose: diagnoseSheet });
+    await fillWithSeeds(db, SEEDS, {
+      at: clock().toISOString(), newId: randomUUID, diagnose: diagnoseSheet, begun: () => log('Diagnosing the readings of the demo library, this once ...'),
+    });
   };
   const shelf = await openShelf({ folder, clock, fillDemo }, kind);
   const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, about: { version, host, knowledge: KNOWLEDGE_VERSION } }), log);
