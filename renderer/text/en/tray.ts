@@ -81,17 +81,14 @@ const trayWords = {
   entered: (count: number, of: number): string => (count === 0 ? 'nothing entered' : `${count} of ${of} entered`),
   notRead: 'not read',
   verdict: (word: string, belief: string): string => `${word}, belief ${belief}`,
-  group: (word: string, places: readonly string[]): string => `${word}: ${places.join(', ')}`,
   groups: 'Verdicts by cylinder',
   verdictsOf: (count: number): string => (count === 1 ? '1 plug' : `${count} plugs`),
 };
 
 const entry = {
   name: (place: string): string => `What ${place} shows`,
-  first: 'First',
   notObserved: 'not observed',
   unsure: 'unsure',
-  sure: 'I am sure',
   markUnsure: 'I am not sure',
   clear: 'Not observed',
   looksNormal: 'Looks normal',
@@ -106,7 +103,6 @@ const entry = {
   search: 'Find a value',
   searchHint: 'for example soot',
   noMatch: 'No value has this word.',
-  found: (question: string, value: string): string => `${question}: ${value}`,
   fieldsEntered: (count: number): string => (count === 0 ? '' : count === 1 ? '1 entered' : `${count} entered`),
   partLeft: (entered: number, all: number): string => (entered === 0 ? 'not observed' : `${entered} of ${all}`),
   details: { measured: 'Measured on the plug', fitted: 'The plug that was in the hole', note: 'Note on this plug' },
@@ -142,7 +138,6 @@ const fitted = {
   yes: 'Yes',
   no: 'No',
   forAll: 'The same in all cylinders',
-  forAllDone: 'The fitted plug is entered for all cylinders.',
 };
 
 /** `short` stands below the tray, `does` on the sheet of all keys. */

@@ -3,7 +3,7 @@ import { END_BOX, drawEnd } from './end/draw-end.ts';
 import { GROUND } from './palette.ts';
 import type { Pen } from './pen.ts';
 import type { Shape } from './shape.ts';
-import { SPAN as SIDE_SPAN, VIEW_BOX as SIDE_BOX } from './side/frame.ts';
+import { VIEW_BOX as SIDE_BOX } from './side/frame.ts';
 import { drawSide } from './side/draw-side.ts';
 
 export type View = 'end' | 'side';
@@ -13,7 +13,6 @@ export type Window = readonly [x: number, y: number, width: number, height: numb
 
 const boxOf = (text: string): Window => text.split(' ').map(Number) as unknown as Window;
 export const WHOLE: Readonly<Record<View, Window>> = { end: boxOf(END_BOX), side: boxOf(SIDE_BOX) };
-export const SIDE_RATIO = 200 / SIDE_SPAN;
 
 export type Drawing = { readonly window: Window; readonly shapes: readonly Shape[] };
 

@@ -7,7 +7,6 @@ import type { Site } from '../site.ts';
  * Proportions of a 14 mm plug with its nose drawn somewhat large; the radius of the thread is 84.
  */
 export const VIEW_BOX = '-100 -100 200 200';
-export const SPAN = 200;
 
 export const R = { electrode: 13, face: 37, nose: 52, bore: 60, rim: 76, thread: 85, gasketIn: 87.5, gasket: 96 } as const;
 

@@ -6,7 +6,6 @@ import type { Site } from '../site.ts';
  * so that the nose shows down to where it meets the shell.
  */
 export const VIEW_BOX = '0 0 440 200';
-export const SPAN = 440;
 
 export const AXIS = 100;
 export const X = {
