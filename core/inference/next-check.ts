@@ -92,22 +92,28 @@ function leading(worlds: readonly World[], answers: (cause: Cause) => boolean): 
   return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : inSentence(first[0]);
 }
 
-type Gain = { readonly bits: number; readonly why: string };
+/** `turns`: whether two likely outcomes would lead to different cures. */
+type Gain = { readonly bits: number; readonly why: string; readonly turns: boolean };
+
+/** An outcome less likely than this is not told and turns nothing. */
+const LIKELY = 0.05;
 
 /** Expected drop of the decision's entropy when the check is made. */
 function gainOf(outcomes: readonly Outcome[], worlds: readonly Decided[], answers: (cause: Cause) => boolean): Gain {
   const before = decisionEntropy(worlds);
   let after = 0;
-  const told: string[] = [];
+  const told: { readonly words: string; readonly points: string }[] = [];
   for (const { name, chance } of outcomes) {
     const weighed = worlds.map((w) => ({ ...w, probability: w.probability * chance(w) }));
     const p = weighed.reduce((sum, w) => sum + w.probability, 0);
     if (p < 1e-9) continue;
     const then = weighed.map((w) => ({ ...w, probability: w.probability / p }));
     after += p * decisionEntropy(then);
-    if (p >= 0.08) told.push(`"${name}" (${Math.round(100 * p)} %) would point to ${leading(then, answers)}`);
+    if (p < LIKELY) continue;
+    const points = leading(then, answers);
+    told.push({ points, words: `"${name}" (${Math.round(100 * p)} %) would point to ${points}` });
   }
-  return { bits: Math.max(0, before - after), why: `${told.join('; ')}.` };
+  return { bits: Math.max(0, before - after), why: `${told.map(({ words }) => words).join('; ')}.`, turns: new Set(told.map(({ points }) => points)).size > 1 };
 }
 
 const made = (check: Check, cylinder: number, evidence: Evidence): boolean =>
@@ -139,11 +145,11 @@ export function nextChecks({ checks, worlds, answers, cylinder, evidence, scope 
   const choices = decided(worlds, answers);
   return checks
     .filter((check) => check.scope === scope && possible(check, evidence) && !made(check, cylinder, evidence))
-    .map((check): NextCheck => {
-      const { bits, why } = gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), choices, answers);
-      return { id: check.id, name: check.name, ...(scope === 'cylinder' ? { cylinder } : {}), gainBits: Math.round(bits * 1000) / 1000, effortMinutes: check.minutes, why: `${check.how} ${why}` };
-    })
-    .filter((check) => check.gainBits >= LEAST_GAIN)
+    .map((check) => ({ check, gain: gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), choices, answers) }))
+    .filter(({ gain }) => gain.turns && gain.bits >= LEAST_GAIN)
+    .map(({ check, gain }): NextCheck => ({
+      id: check.id, name: check.name, ...(scope === 'cylinder' ? { cylinder } : {}), gainBits: Math.round(gain.bits * 1000) / 1000, effortMinutes: check.minutes, why: `${check.how} ${gain.why}`,
+    }))
     .sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1))
     .slice(0, MOST_CHECKS);
 }
