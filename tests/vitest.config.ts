@@ -9,6 +9,7 @@ export default defineConfig({
   root,
   cacheDir: 'node_modules/.cache/vitest',
   test: {
+    slowTestThreshold: 5000,
     projects: [
       {
         root,
