@@ -7,6 +7,7 @@ import { Button, GlyphButton } from '../ui/button.tsx';
 import { Dialog } from '../ui/dialog.tsx';
 import { RedoGlyph, UndoGlyph } from '../ui/glyphs.tsx';
 import { TextField } from '../ui/text-field.tsx';
+import { useKeys } from '../ui/use-keys.ts';
 import styles from './reading-head.module.css';
 import { hrefOf } from './route.ts';
 import { navigate } from './use-route.ts';
@@ -48,6 +49,7 @@ function DraftTools() {
     tell({ text: shell.reading.keptMessage(title ?? (date === undefined ? shell.reading.untitled : formatDate(date))), tone: 'plain' });
     navigate({ page: 'engine', id: engineId });
   };
+  useKeys({ 'Ctrl Enter': () => void keep() });
   return (
     <>
       <SaveMark />

@@ -10,9 +10,9 @@ function keyName(event: KeyboardEvent): string {
 export const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.matches('input, textarea, select') || target.isContentEditable);
 
-const hasModifier = (name: string): boolean => name.includes('Ctrl') || name.includes('Alt');
+const isFreeWhileTyping = (name: string): boolean => name.startsWith('Alt ') || name === 'Ctrl Enter';
 
-/** Keys that work all over a screen. While text is being typed, only those with Alt, and none of the field's own such as Ctrl Z. */
+/** Keys that work all over a screen. While text is being typed, only those that no field has a use for, unlike Ctrl Z. */
 export function useKeys(keys: Readonly<Record<string, () => void>>): void {
   const latest = useRef(keys);
   useEffect(() => { latest.current = keys; });
@@ -22,7 +22,7 @@ export function useKeys(keys: Readonly<Record<string, () => void>>): void {
       const act = latest.current[name];
       const dialogOpen = document.querySelector('[role="dialog"]') !== null;
       if (act === undefined || dialogOpen || event.defaultPrevented) return;
-      if (isTyping(event.target) && (!hasModifier(name) || name.includes('Ctrl'))) return;
+      if (isTyping(event.target) && !isFreeWhileTyping(name)) return;
       event.preventDefault();
       act();
     };

@@ -38,7 +38,7 @@ export function BenchSheet() {
     <div className={styles.frame}>
       <table className={styles.sheet} aria-labelledby="bench-sheet" onKeyDown={moveBetweenCells}>
         <Head />
-        <tbody>
+        <tbody data-start="" tabIndex={-1}>
           {Array.from({ length: engine.cylinders }, (_, i) => i + 1).map((cylinder) => (
             <tr key={cylinder}>
               <th scope="row" className={styles.number}><span aria-hidden="true">{cylinder}</span><span className={styles.said}>{text.cylinderNumber(cylinder)}</span></th>

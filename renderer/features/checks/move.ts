@@ -12,16 +12,19 @@ function staysInText(target: HTMLElement, column: number): boolean {
   return column < 0 ? selectionEnd !== 0 : selectionStart !== value.length;
 }
 
-/** Arrow keys and Enter go from cell to cell of a table whose cells carry `data-row` and `data-column`; at the edge they stay. */
+/**
+ * Arrow keys and Enter go from cell to cell of a table whose cells carry `data-row` and `data-column`; at the edge they stay. From the body
+ * of the table, where a screen starts, they go to its first cell.
+ */
 export function moveBetweenCells(event: KeyboardEvent<HTMLTableElement>): void {
   const target = event.target as HTMLElement;
   const cell = target.closest<HTMLElement>('td[data-row]');
   const step = STEPS[event.key];
-  if (cell === null || step === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
-  const [down, right] = event.key === 'Enter' && event.shiftKey ? [-1, 0] : step;
-  if (staysInText(target, right)) return;
+  const [down, right] = event.key === 'Enter' && event.shiftKey ? [-1, 0] : (step ?? [0, 0]);
+  if (step === undefined || event.altKey || event.ctrlKey || event.metaKey || staysInText(target, right)) return;
+  if (cell === null && !target.matches('tbody')) return;
   event.preventDefault();
-  const [row, column] = [Number(cell.dataset.row) + down, Number(cell.dataset.column) + right];
+  const [row, column] = cell === null ? [1, 0] : [Number(cell.dataset.row) + down, Number(cell.dataset.column) + right];
   const next = event.currentTarget.querySelector<HTMLElement>(`td[data-row="${row}"][data-column="${column}"] :is(input, select)`);
   next?.focus();
   if (next instanceof HTMLInputElement) next.select();

@@ -1,8 +1,9 @@
-import { useId, useState, type KeyboardEvent } from 'react';
+import { useId, useRef, useState, type KeyboardEvent } from 'react';
 import { useAct, useIsKept, useSheet } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { Tag } from '../../ui/tag.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { useKeys } from '../../ui/use-keys.ts';
 import { SYMPTOM_GROUPS, TAG_GROUPS } from './groups.ts';
 import { matches } from './matches.ts';
 import styles from './run.module.css';
@@ -16,7 +17,7 @@ function useFound(typed: string) {
   return { symptomGroups: symptomGroups.filter(({ symptoms }) => symptoms.length > 0), tagGroups: tagGroups.filter(({ tags }) => tags.length > 0) };
 }
 
-/** Symptoms and circumstances under one search: a few letters and Enter mark the first one found. */
+/** Symptoms and circumstances under one search: / goes to it, a few letters and Enter mark the first one found. */
 export function Noticed() {
   const text = useText().run;
   const act = useAct();
@@ -24,6 +25,10 @@ export function Noticed() {
   const { symptoms: noted } = useSheet();
   const [typed, setTyped] = useState('');
   const [told, setTold] = useState('');
+  const search = useRef<HTMLDivElement>(null);
+  /** What a search finds stands below it, so it goes to the top. */
+  const show = (): void => search.current?.scrollIntoView({ block: 'start' });
+  useKeys({ '/': () => { search.current?.querySelector('input')?.focus(); show(); } });
   const { symptomGroups, tagGroups } = useFound(typed);
   const count = symptomGroups.reduce((sum, { symptoms }) => sum + symptoms.length, 0) + tagGroups.reduce((sum, { tags }) => sum + tags.length, 0);
 
@@ -49,8 +54,8 @@ export function Noticed() {
     <section className={styles.block} aria-labelledby="noticed">
       <h2 id="noticed">{text.noticed}</h2>
       <p className={styles.hint}>{text.noticedHint}</p>
-      <div role="search" className={styles.search} data-field="noticed" onKeyDown={onKey}>
-        <TextField label={text.filter} value={typed} onChange={(next) => { setTyped(next); setTold(''); }} hint={text.filterHint} />
+      <div ref={search} role="search" className={styles.search} data-field="noticed" onKeyDown={onKey}>
+        <TextField label={text.filter} value={typed} onChange={(next) => { if (typed === '') show(); setTyped(next); setTold(''); }} hint={text.filterHint} />
         <p role="status" className={styles.told}>{typed.trim() === '' ? told : text.found(count)}</p>
       </div>
       <SymptomLists groups={symptomGroups} />

@@ -72,7 +72,7 @@ export const run = {
   noticed: 'What was noticed',
   noticedHint: 'Mark what was there, and what you looked for and did not find. What you leave open counts for nothing.',
   filter: 'Find a symptom or a circumstance',
-  filterHint: 'Type a part of a word. Enter marks the first one found; Escape shows all again.',
+  filterHint: 'Press / to come here. Type a part of a word; Enter marks the first one found, Escape shows all again.',
   found: (count: number): string => (count === 0 ? 'Nothing of that name. Write it into the notes.' : count === 1 ? '1 found' : `${count} found`),
   marked: (name: string): string => `Marked: ${name}`,
   symptomsTitle: 'Symptoms',

@@ -7,6 +7,8 @@ export type Shortcut = { readonly keys: readonly string[]; readonly does: string
 
 const shortcuts: readonly Shortcut[] = [
   { keys: ['Alt 1', 'Alt 2', 'Alt 3', 'Alt 4'], does: 'The run, the plugs, the cylinders, the findings' },
+  { keys: ['/'], does: 'Find a symptom at the run, a value at the plugs' },
+  { keys: ['Ctrl Enter'], does: 'Keep this reading with its findings' },
   { keys: ['Ctrl Z'], does: 'Undo' },
   { keys: ['Ctrl Shift Z', 'Ctrl Y'], does: 'Redo' },
   { keys: ['Tab', 'Shift Tab'], does: 'To the next or the previous field' },
@@ -52,7 +54,7 @@ export const shell = {
   },
   reading: {
     keep: 'Keep this reading',
-    keepHint: 'Stores it with its findings and closes it',
+    keepHint: 'Stores it with its findings and closes it (Ctrl Enter)',
     kept: 'Kept',
     draft: 'Draft',
     keptMessage: (title: string): string => `Kept with its findings: ${title}.`,

@@ -116,6 +116,14 @@ describe('a reading on the bench', () => {
     expect((await screen.findByRole('link', { name: /14 March 2026/ })).getAttribute('href')).toBe(`#/reading/${id}/findings`);
   });
 
+  it('is kept by one key, also from a field that is typed in', async () => {
+    render(<App />);
+    await user.type(await screen.findByLabelText('Distance on these plugs'), '1200');
+    await user.keyboard('{Control>}{Enter}{/Control}');
+    expect(await screen.findByText('Kept with its findings: 14 March 2026.')).toBeTruthy();
+    expect(store().reading).toMatchObject({ state: 'kept', history: { now: { sheet: { conditions: { distanceKm: 1200 } } } } });
+  });
+
   it('says when it is not saved, and offers a copy as a file', async () => {
     const host = freshPage();
     id = await openReadingOf(four);

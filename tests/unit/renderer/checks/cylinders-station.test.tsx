@@ -30,6 +30,12 @@ describe('the bench sheet', () => {
     ]);
   });
 
+  it('takes the keyboard from where the screen starts, past the cautions, to its first cell', async () => {
+    document.querySelector<HTMLElement>('[data-start]')?.focus();
+    await user.keyboard('{ArrowDown}1200');
+    expect(sheet().cylinderChecks).toEqual([{ cylinder: 1, compressionKPa: 1200 }]);
+  });
+
   it('leaves the arrows to the text while one edits inside it', async () => {
     await user.click(cell('Compression, dry, cylinder 1'));
     await user.keyboard('120{ArrowLeft}9');

@@ -70,6 +70,11 @@ describe('a symptom', () => {
 });
 
 describe('the search', () => {
+  it('is one key away', async () => {
+    await user.keyboard('/blue{Enter}');
+    expect(sheet().symptoms).toEqual([{ what: 'blue smoke' }]);
+  });
+
   it('marks by a few letters and Enter, one after the other, without the mouse', async () => {
     await user.click(screen.getByLabelText('Find a symptom or a circumstance'));
     await user.keyboard('mis lo{Enter}chok{Enter}');
