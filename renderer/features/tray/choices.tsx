@@ -37,8 +37,8 @@ export function Choices({ question, value, ground, labelledBy, describedBy, onCh
   return (
     <div role="radiogroup" aria-labelledby={labelledBy} aria-describedby={describedBy} className={styles.choices} onKeyDown={onKeyDown}>
       {values.map((option, i) => (
-        <button key={option} type="button" role="radio" aria-checked={option === value} aria-keyshortcuts={VALUE_KEYS[i]} tabIndex={i === stop ? 0 : -1} className={styles.choice}
-          onClick={() => onChoose(option)}>
+        <button key={option} type="button" role="radio" aria-checked={option === value} aria-keyshortcuts={VALUE_KEYS[i]}
+          tabIndex={i === stop ? 0 : -1} className={styles.choice} onClick={() => onChoose(option)}>
           <span className={styles.sample}><TipSample sample={{ facet: question, value: option } as Sample} on={ground} size={SAMPLE_SIZE} /></span>
           <span className={styles.word}>{tray.valueName(option)}</span>
           <kbd aria-hidden="true" className={styles.key}>{VALUE_KEYS[i]?.toUpperCase()}</kbd>

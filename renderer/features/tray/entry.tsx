@@ -7,6 +7,7 @@ import { setRead } from './deeds.ts';
 import { FittedFields, MeasuredFields, NoteField } from './details.tsx';
 import styles from './entry.module.css';
 import { EntryHead } from './entry-head.tsx';
+import { focusPlace } from './place.tsx';
 import { QuestionRow } from './question.tsx';
 import { LATER, partOf, QUICK } from './questions.ts';
 import { Section } from './section.tsx';
@@ -43,7 +44,10 @@ export function Entry({ entry, picture, regionRef, searchRef, onFollow, open, on
     <section ref={regionRef} className={styles.entry} aria-label={tray.entry.name(tray.placeName(place))}>
       <EntryHead entry={entry} searchRef={searchRef} onTake={({ question: about, value }) => { onFollow(); entry.choose(about, value, 'stay'); }} />
       {plug === undefined ? (
-        <div className={styles.absent}><p>{tray.entry.absent}</p><Button look="main" onClick={() => setRead(hand, true)}>{tray.entry.readAfterAll}</Button></div>
+        <div className={styles.absent}>
+          <p>{tray.entry.absent}</p>
+          <Button look="main" onClick={() => { setRead(hand, true); focusPlace(hand.plugKey); }}>{tray.entry.readAfterAll}</Button>
+        </div>
       ) : (
         <div className={styles.body} data-picture={picture === undefined ? undefined : ''}>
           <div className={styles.questions} data-questions="">

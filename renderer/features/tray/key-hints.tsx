@@ -6,7 +6,9 @@ export function KeyHints({ keys }: { keys: ReturnType<typeof useText>['tray']['k
   return (
     <footer className={styles.hints} aria-label={useText().tray.keysName}>
       {keys.map(({ keys: names, short }) => (
-        <span key={short} className={styles.hint}>{names.map((name) => (name === '…' ? <span key={name}>…</span> : <kbd key={name}>{name}</kbd>))} {short}</span>
+        <span key={short} className={styles.hint}>
+          {names.map((name) => (name === '…' ? <span key={name}>…</span> : <kbd key={name}>{name}</kbd>))} {short}
+        </span>
       ))}
     </footer>
   );

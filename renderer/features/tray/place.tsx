@@ -24,6 +24,10 @@ const EMPTY = {};
 /** The drawing's share of its place. */
 const DRAWN = 0.94;
 
+const placeId = (key: PlugKey): string => `place-${key.replace(' ', '-')}`;
+/** Takes the focus to the plug in the tray, where a control that had it is gone. */
+export const focusPlace = (key: PlugKey): void => document.getElementById(placeId(key))?.focus();
+
 /** One plug in the tray: its drawing, whose it is, how much is entered, and the verdict. */
 export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: Props) => {
   const { tray } = useText();
@@ -34,7 +38,7 @@ export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: 
   const state = plug === undefined ? tray.tray.notRead : tray.tray.entered(entered, FACETS_IN_ALL);
   const judged = findings === undefined ? [] : [tray.tray.verdict(findings.verdict, formatBelief(findings.belief))];
   return (
-    <div role="option" id={`place-${plugKey.replace(' ', '-')}`} aria-selected={selected} tabIndex={selected ? 0 : -1} className={styles.place}
+    <div role="option" id={placeId(plugKey)} aria-selected={selected} tabIndex={selected ? 0 : -1} className={styles.place}
       aria-label={[tray.placeName(at), state, ...judged].join(', ')} data-absent={plug === undefined ? '' : undefined}
       style={{ left: Math.round((at.x - 0.5) * scale), top: Math.round((at.y - 0.5) * scale), width: scale, height: scale }}
       onClick={() => onSelect(plugKey)} onFocus={() => { if (!selected) onSelect(plugKey); }}>

@@ -54,7 +54,7 @@ export function PlugsStation() {
   };
   useAddress((asked) => {
     if (asked.plug !== undefined) entry.select(asked.plug);
-    if (asked.question !== undefined) { entry.ask(asked.question); setTimeout(() => document.getElementById(questionId(asked.question ?? 'overall'))?.focus()); }
+    if (asked.question !== undefined) { follow(); entry.ask(asked.question); }
     if (asked.detail !== undefined) toDetail(asked.detail);
   });
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -77,9 +77,10 @@ export function PlugsStation() {
   return (
     <div ref={station} className={styles.station} data-start="" tabIndex={-1} data-shape={layout.shape} style={columns} onKeyDown={onKeyDown} {...watch}>
       <Tray plan={plan} layout={layout} selected={plugKey} onSelect={entry.select} onEnter={toQuestions}>
-        {layout.picture === 'tray' && plug !== undefined ? picture : undefined}
+        {layout.picture === 'tray' ? <div>{plug !== undefined && picture}</div> : undefined}
       </Tray>
-      <Entry entry={entry} picture={layout.picture === 'entry' ? picture : undefined} regionRef={region} searchRef={search} onFollow={follow} open={open} onToggle={toggle} />
+      <Entry entry={entry} picture={layout.picture === 'entry' ? picture : undefined} regionRef={region} searchRef={search}
+        onFollow={follow} open={open} onToggle={toggle} />
       <KeyHints keys={tray.keys} />
       <Said><span role="status" aria-live="polite">{saying}</span></Said>
     </div>

@@ -47,7 +47,11 @@ export function QuestionRow({ question, tip, active, onAsk, onChoose, onUnsure, 
           <p id={hint} className={styles.where}>{tray.where[question]}</p>
           <Choices question={question} value={value} ground={ground} labelledBy={questionId(question)} describedBy={hint} onChoose={onChoose} />
           <div className={styles.after}>
-            {question !== 'overall' && <Button look="quiet" aria-pressed={unsure} disabled={value === undefined} onClick={onUnsure}>{tray.entry.markUnsure}<kbd aria-hidden="true">U</kbd></Button>}
+            {question !== 'overall' && (
+              <Button look="quiet" aria-pressed={unsure} disabled={value === undefined} onClick={onUnsure}>
+                {tray.entry.markUnsure}<kbd aria-hidden="true">U</kbd>
+              </Button>
+            )}
             <Button look="quiet" disabled={value === undefined} onClick={onClear}>{tray.entry.clear}<kbd aria-hidden="true">Del</kbd></Button>
           </div>
         </div>

@@ -39,7 +39,8 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
   const here = plan.places.find((place) => keyAt(place) === selected);
 
   useEffect(() => {
-    if (list.current?.contains(document.activeElement) === true) list.current.querySelector<HTMLElement>('[aria-selected="true"]')?.focus({ preventScroll: true });
+    const { current } = list;
+    if (current?.contains(document.activeElement) === true) current.querySelector<HTMLElement>('[aria-selected="true"]')?.focus({ preventScroll: true });
   }, [selected]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -90,7 +91,7 @@ function Groups() {
   const read = new Set(useSheet().plugs.filter(isPlugRead).map(keyOf));
   const groups = byVerdict((findings?.plugs ?? []).filter((plug) => read.has(keyOf(plug))));
   if (groups.length === 0) return null;
-  const nameOf = ({ cylinder, position }: { cylinder: number; position: keyof typeof tray.positionShort }): string => `${cylinder}${tray.positionShort[position]}`;
+  const nameOf = ({ cylinder, position }: PlugFindings): string => `${cylinder}${tray.positionShort[position]}`;
   return (
     <ul className={styles.groups} aria-label={tray.tray.groups}>
       {groups.map(([verdict, plugs]) => (

@@ -73,7 +73,7 @@ describe('the tray', () => {
     await openAtTray();
     await user.click(screen.getByRole('button', { name: 'Not read' }));
     expect(sheet().plugs.map((plug) => plug.cylinder)).toEqual([2, 3, 4]);
-    expect(place(/^Cylinder 1, not read/)).toBeTruthy();
+    expect(document.activeElement).toBe(place(/^Cylinder 1, not read/));
     await user.click(screen.getByRole('button', { name: 'Read this plug' }));
     expect(sheet().plugs.map((plug) => plug.cylinder)).toEqual([1, 2, 3, 4]);
   });
@@ -244,5 +244,11 @@ describe('entry with the mouse and a screen reader', () => {
     await open({}, '3.measured');
     expect(selected()).toMatch(/^Cylinder 3,/);
     expect(await screen.findByRole('textbox', { name: 'Gap' })).toBeTruthy();
+  });
+
+  it('goes to the question that an address names', async () => {
+    await open({}, '2.heatLine');
+    expect(selected()).toMatch(/^Cylinder 2,/);
+    expect(document.activeElement?.id).toBe('ask-heatLine');
   });
 });
