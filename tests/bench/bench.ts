@@ -11,7 +11,7 @@ import { eighteenTwinPlug, fourCylinders } from './sheets.ts';
 const given = { knowledge: KNOWLEDGE, digest: 'bench' };
 const SHEETS: readonly (readonly [string, ReadingSheet])[] = [['4 cylinders', fourCylinders], ['18 cylinders, 36 plugs', eighteenTwinPlug]];
 
-const bench = new Bench({ time: 2000, warmupTime: 500 });
+const bench = new Bench({ time: 2000, iterations: 5, warmupTime: 200, warmupIterations: 1 });
 for (const [name, sheet] of SHEETS) {
   const text = JSON.stringify(sheet);
   bench.add(`parse ${name}`, () => { parseReadingSheet(JSON.parse(text)); });
