@@ -31,7 +31,17 @@ export type HeatGrounds = {
 
 /** Any of these at this belief is a sign, and no sign lets a hotter plug through. */
 const SIGN = 0.1;
-const BARRED: readonly Verdict[] = ['oil fouling', 'detonation damage', 'pre-ignition damage', 'mechanical damage', 'insulator damage', 'coolant entry', 'too hot', 'not sealing', 'wrong reach'];
+const BARRED: readonly Verdict[] = [
+  'oil fouling',
+  'detonation damage',
+  'pre-ignition damage',
+  'mechanical damage',
+  'insulator damage',
+  'coolant entry',
+  'too hot',
+  'not sealing',
+  'wrong reach',
+];
 /** A step needs the plug itself to be the likeliest cause. */
 const LEAST_BELIEF = 0.5;
 
@@ -63,7 +73,9 @@ export function barsOnHotter({ plugs, stopped, barring, bars }: HeatGrounds): st
     ...(stopped ? ['A stop rule fired: no step until its cause is found.'] : []),
     ...bars.filter(({ sign }, i) => bars.findIndex((other) => other.sign === sign) === i).map(({ sign, because }) => `Noted: ${sign}. ${because}`),
     ...signs,
-    ...(barring !== undefined && barring.belief >= SIGN ? [`A possible cause is ${inSentence(barring.name)}; a hotter plug would hide it or make it worse.`] : []),
+    ...(barring !== undefined && barring.belief >= SIGN
+      ? [`A possible cause is ${inSentence(barring.name)}; a hotter plug would hide it or make it worse.`]
+      : []),
   ];
 }
 
@@ -75,10 +87,14 @@ function alreadyStepped(sheet: ReadingSheet, direction: 1 | -1): boolean {
 function hotter(grounds: HeatGrounds): Advice | undefined {
   const { plugs, plugTooCold, plugTooHot, sheet, rivals } = grounds;
   const read = plugs.filter((p) => p.read);
-  const wholeSet = read.length > 1 && read.length === plugs.length && read.every((p) => ['too cold', 'dry carbon fouling', 'lead fouling'].includes(p.verdict));
+  const wholeSet =
+    read.length > 1 && read.length === plugs.length && read.every((p) => ['too cold', 'dry carbon fouling', 'lead fouling'].includes(p.verdict));
   if (!wholeSet || plugTooCold < LEAST_BELIEF || plugTooHot > SIGN || alreadyStepped(sheet, 1) || barsOnHotter(grounds).length > 0) return undefined;
   return {
-    step: 1, when: 'after what comes first', words: WORDS[1], belief: plugTooCold,
+    step: 1,
+    when: 'after what comes first',
+    words: WORDS[1],
+    belief: plugTooCold,
     why: ['The whole set is sooty and nothing points to oil, heat or damage; the plug is the likeliest cause.'],
     first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${inSentence(name)}`)],
     cautions: [...HEAT_CAUTIONS, 'At the next reading look for a light tan nose with a thin soot ring; a white or specked nose means go back.'],
@@ -90,7 +106,10 @@ function colder(grounds: HeatGrounds): Advice | undefined {
   const hot = plugs.filter((p) => p.read && p.verdict === 'too hot');
   if (hot.length === 0 || plugTooHot < LEAST_BELIEF || sheet.engine.use === 'aircraft' || alreadyStepped(sheet, -1)) return undefined;
   return {
-    step: -1, when: 'after what comes first', words: WORDS['-1'], belief: plugTooHot,
+    step: -1,
+    when: 'after what comes first',
+    words: WORDS['-1'],
+    belief: plugTooHot,
     why: [`Overheated tips on ${placesWords(hot.map((p) => p.where))}; the plug’s heat value is the likeliest cause.`],
     first: [...ALWAYS_FIRST, ...rivals.map((name) => `Rule out: ${inSentence(name)}`)],
     cautions: [...HEAT_CAUTIONS, 'A colder plug does not cure knock, a weak mixture or bad cooling; it only takes one hot spot away.'],
@@ -106,8 +125,12 @@ function stayReasons(grounds: HeatGrounds): string[] {
   const hot = read.some((p) => p.thermal.tooHot > SIGN);
   if (read.every((p) => p.verdict === 'normal')) return ['The tips look normal: the heat value fits this use.'];
   return [
-    ...(cold ? [`The heat value is not the likeliest cause of the soot (belief ${Math.round(100 * plugTooCold)} %); mixture, use and ignition come first.`] : []),
-    ...(hot ? [`The heat value is not the likeliest cause of the heat (belief ${Math.round(100 * plugTooHot)} %); cure what overheats the plug first.`] : []),
+    ...(cold
+      ? [`The heat value is not the likeliest cause of the soot (belief ${Math.round(100 * plugTooCold)} %); mixture, use and ignition come first.`]
+      : []),
+    ...(hot
+      ? [`The heat value is not the likeliest cause of the heat (belief ${Math.round(100 * plugTooHot)} %); cure what overheats the plug first.`]
+      : []),
     ...bars,
     ...(!cold && !hot && bars.length === 0 ? ['What was found is not cured by a change of heat value.'] : []),
   ];
@@ -122,7 +145,12 @@ export function heatAdvice(grounds: HeatGrounds): Advice {
   const advice = colder(grounds) ?? hotter(grounds);
   if (advice !== undefined) return advice;
   return {
-    step: 0, when: 'now', words: WORDS[0], belief: Math.max(0, 1 - Math.max(plugTooCold, plugTooHot)),
-    why: stayReasons(grounds), first: [], cautions: [...HEAT_CAUTIONS, ...(sheet.engine.use === 'aircraft' ? [AIRCRAFT_CAUTION] : [])],
+    step: 0,
+    when: 'now',
+    words: WORDS[0],
+    belief: Math.max(0, 1 - Math.max(plugTooCold, plugTooHot)),
+    why: stayReasons(grounds),
+    first: [],
+    cautions: [...HEAT_CAUTIONS, ...(sheet.engine.use === 'aircraft' ? [AIRCRAFT_CAUTION] : [])],
   };
 }

@@ -36,7 +36,11 @@ export function restProbability(weights: readonly number[], healthy: readonly nu
 }
 
 /** What one source does to one finding: the sum of its strengths, and the part of it that would be reported as seen. */
-export function markOf(links: readonly { readonly is: string; readonly strength: Parameters<typeof strengthOf>[0]['strength'] }[], values: readonly string[], weights: readonly number[]): Mark {
+export function markOf(
+  links: readonly { readonly is: string; readonly strength: Parameters<typeof strengthOf>[0]['strength'] }[],
+  values: readonly string[],
+  weights: readonly number[],
+): Mark {
   let mark = 0;
   let report = 0;
   for (const link of links) {
@@ -52,10 +56,20 @@ const healthyWeights = (finding: PlugFindingName): number[] => {
   return PLUG_FINDINGS[finding].map((value) => rest[value] ?? 0);
 };
 
-function multiplyIn(fit: { none: number; single: Float64Array; pair: Float64Array }, seen: Observation<PlugFindingName>, conditions: readonly Condition[]): void {
+function multiplyIn(
+  fit: { none: number; single: Float64Array; pair: Float64Array },
+  seen: Observation<PlugFindingName>,
+  conditions: readonly Condition[],
+): void {
   const values: readonly string[] = PLUG_FINDINGS[seen.finding];
   const rest = restProbability(seen.weights, healthyWeights(seen.finding));
-  const marks = conditions.map((c) => markOf(c.shows.filter((link) => link.finding === seen.finding), values, seen.weights));
+  const marks = conditions.map((c) =>
+    markOf(
+      c.shows.filter((link) => link.finding === seen.finding),
+      values,
+      seen.weights,
+    ),
+  );
   const n = conditions.length;
   fit.none *= rest;
   marks.forEach((a, i) => {

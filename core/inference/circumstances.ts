@@ -1,6 +1,5 @@
 import type { Engine } from '../../shared/formats/engine.ts';
 import type { PlugReading, ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
-import { assertNever } from '../../shared/result.ts';
 import type { Circumstance, Needs } from '../knowledge/types.ts';
 
 /** true: recorded. false: recorded otherwise. undefined: not recorded, evidence for nothing. */
@@ -25,63 +24,69 @@ function served(sheet: ReadingSheet, how: 'new' | 'long'): Truth {
 }
 
 type Fitted = Extract<Circumstance, { fitted: unknown }>['fitted'];
+type Compared = { readonly fitted: PlugReading['fitted']; readonly wanted: Engine['fitment'] };
 
-function plugIs(plug: PlugReading, engine: Engine, how: Fitted): Truth {
-  const { fitted } = plug;
-  const wanted = engine.fitment;
-  switch (how) {
-    case 'hotter': return over(fitted?.heatStepsFromSpecified, 0);
-    case 'colder': return under(fitted?.heatStepsFromSpecified, 0);
-    case 'as specified': return fitted?.matchesSpecified ?? (fitted?.heatStepsFromSpecified === undefined ? undefined : fitted.heatStepsFromSpecified === 0);
-    case 'not as specified': return fitted?.matchesSpecified === undefined ? undefined : !fitted.matchesSpecified;
-    case 'longer reach': return wanted?.reachMm === undefined ? undefined : over(fitted?.reachMm, wanted.reachMm + 1);
-    case 'shorter reach': return wanted?.reachMm === undefined ? undefined : under(fitted?.reachMm, wanted.reachMm - 1);
-    case 'other seat': return wanted?.seat === undefined || fitted?.seat === undefined ? undefined : wanted.seat !== fitted.seat;
-    default: return assertNever(how);
-  }
-}
+const FITTED: { readonly [F in Fitted]: (of: Compared) => Truth } = {
+  hotter: ({ fitted }) => over(fitted?.heatStepsFromSpecified, 0),
+  colder: ({ fitted }) => under(fitted?.heatStepsFromSpecified, 0),
+  'as specified': ({ fitted }) => fitted?.matchesSpecified ?? among(fitted?.heatStepsFromSpecified, [0]),
+  'not as specified': ({ fitted }) => among(fitted?.matchesSpecified, [false]),
+  'longer reach': ({ fitted, wanted }) => (wanted?.reachMm === undefined ? undefined : over(fitted?.reachMm, wanted.reachMm + 1)),
+  'shorter reach': ({ fitted, wanted }) => (wanted?.reachMm === undefined ? undefined : under(fitted?.reachMm, wanted.reachMm - 1)),
+  'other seat': ({ fitted, wanted }) => (wanted?.seat === undefined || fitted?.seat === undefined ? undefined : wanted.seat !== fitted.seat),
+};
 
-/** Whether the circumstance holds for the given plugs: all of those for which it is recorded must agree. */
-function allPlugs(plugs: readonly PlugReading[], engine: Engine, how: Fitted): Truth {
-  const known = plugs.map((plug) => plugIs(plug, engine, how)).filter((truth) => truth !== undefined);
+/** Of all the plugs asked about: those for which it is recorded must agree. */
+function allPlugs(how: Fitted, { sheet, plugs }: Asked): Truth {
+  const known = plugs.map(({ fitted }) => FITTED[how]({ fitted, wanted: sheet.engine.fitment })).filter((truth) => truth !== undefined);
   return known.length === 0 ? undefined : known.every(Boolean);
 }
 
+type Asked = { readonly sheet: ReadingSheet; readonly plugs: readonly PlugReading[] };
+type Name = Circumstance extends infer C ? (C extends C ? keyof C : never) : never;
+type Value<N extends Name> = Extract<Circumstance, Record<N, unknown>>[N];
+
+const ANSWERS: { readonly [N in Name]: (value: Value<N>, asked: Asked) => Truth } = {
+  tag: (tag, { sheet }) => (sheet.conditions?.tags?.includes(tag) === true ? true : undefined),
+  fuel: (fuels, { sheet }) => among(sheet.conditions?.fuel, fuels),
+  duty: (duties, { sheet }) => among(sheet.conditions?.duty, duties),
+  stop: (stops, { sheet }) => among(sheet.conditions?.stop, stops),
+  use: (uses, { sheet }) => uses.includes(sheet.engine.use),
+  cycle: (cycle, { sheet }) => among(sheet.engine.cycle, [cycle]),
+  aspiration: (aspiration, { sheet }) => among(sheet.engine.aspiration, [aspiration]),
+  cooling: (cooling, { sheet }) => among(sheet.engine.cooling, [cooling]),
+  mixture: (kinds, { sheet }) => among(sheet.engine.mixture?.kind, kinds),
+  ignition: (kinds, { sheet }) => among(sheet.engine.ignition?.kind, kinds),
+  warm: (warm, { sheet }) => among(sheet.conditions?.warm, [warm]),
+  lambda: (band, { sheet }) => lambdaIs(sheet.conditions?.lambda, band),
+  coolant: (how, { sheet }) => (how === 'cold' ? under(sheet.conditions?.coolantC, 70) : over(sheet.conditions?.coolantC, 105)),
+  ambient: (_, { sheet }) => under(sheet.conditions?.ambientC, 5),
+  altitude: (_, { sheet }) => over(sheet.conditions?.altitudeM, 1200),
+  served: (how, { sheet }) => served(sheet, how),
+  position: (positions, { plugs }) => (plugs.length === 0 ? undefined : plugs.every((plug) => positions.includes(plug.position ?? 'only'))),
+  fitted: allPlugs,
+};
+
+/** Whether the circumstance holds, of the engine or of the plugs given. */
 export function holds(circumstance: Circumstance, sheet: ReadingSheet, plugs: readonly PlugReading[]): Truth {
-  const { engine } = sheet;
-  const c = sheet.conditions ?? {};
-  if ('tag' in circumstance) return c.tags?.includes(circumstance.tag) === true ? true : undefined;
-  if ('fuel' in circumstance) return among(c.fuel, circumstance.fuel);
-  if ('duty' in circumstance) return among(c.duty, circumstance.duty);
-  if ('stop' in circumstance) return among(c.stop, circumstance.stop);
-  if ('use' in circumstance) return circumstance.use.includes(engine.use);
-  if ('cycle' in circumstance) return among(engine.cycle, [circumstance.cycle]);
-  if ('aspiration' in circumstance) return among(engine.aspiration, [circumstance.aspiration]);
-  if ('cooling' in circumstance) return among(engine.cooling, [circumstance.cooling]);
-  if ('mixture' in circumstance) return among(engine.mixture?.kind, circumstance.mixture);
-  if ('ignition' in circumstance) return among(engine.ignition?.kind, circumstance.ignition);
-  if ('warm' in circumstance) return among(c.warm, [circumstance.warm]);
-  if ('lambda' in circumstance) return lambdaIs(c.lambda, circumstance.lambda);
-  if ('coolant' in circumstance) return circumstance.coolant === 'cold' ? under(c.coolantC, 70) : over(c.coolantC, 105);
-  if ('ambient' in circumstance) return under(c.ambientC, 5);
-  if ('altitude' in circumstance) return over(c.altitudeM, 1200);
-  if ('served' in circumstance) return served(sheet, circumstance.served);
-  if ('position' in circumstance) return plugs.length === 0 ? undefined : plugs.every((plug) => circumstance.position.includes(plug.position ?? 'only'));
-  return allPlugs(plugs, engine, circumstance.fitted);
+  const [name, value] = Object.entries(circumstance)[0] as [Name, never];
+  return ANSWERS[name](value, { sheet, plugs });
 }
 
+const fits = <T>(value: T | undefined, list: readonly T[] | undefined): boolean => list === undefined || value === undefined || list.includes(value);
+
 /** Whether a cause or check can exist on this engine. What is not recorded does not rule it out. */
-export function applies(needs: Needs | undefined, sheet: ReadingSheet): boolean {
+export function applies(needs: Needs | undefined, { engine, conditions }: ReadingSheet): boolean {
   if (needs === undefined) return true;
-  const { engine } = sheet;
-  const fits = <T>(value: T | undefined, list: readonly T[] | undefined): boolean => list === undefined || value === undefined || list.includes(value);
-  return fits(engine.cycle, needs.cycle && [needs.cycle])
-    && fits(engine.mixture?.kind, needs.mixture)
-    && fits(engine.ignition?.kind, needs.ignition)
-    && fits(engine.use, needs.use)
-    && !(needs.notUse ?? []).includes(engine.use)
-    && fits(engine.aspiration, needs.aspiration && [needs.aspiration])
-    && fits(engine.cooling, needs.cooling && [needs.cooling])
-    && fits(sheet.conditions?.fuel, needs.fuel)
-    && fits(engine.plugsPerCylinder ?? 1, needs.plugsPerCylinder && [needs.plugsPerCylinder]);
+  return [
+    fits(engine.cycle, needs.cycle && [needs.cycle]),
+    fits(engine.mixture?.kind, needs.mixture),
+    fits(engine.ignition?.kind, needs.ignition),
+    fits(engine.use, needs.use),
+    !(needs.notUse ?? []).includes(engine.use),
+    fits(engine.aspiration, needs.aspiration && [needs.aspiration]),
+    fits(engine.cooling, needs.cooling && [needs.cooling]),
+    fits(conditions?.fuel, needs.fuel),
+    fits(engine.plugsPerCylinder ?? 1, needs.plugsPerCylinder && [needs.plugsPerCylinder]),
+  ].every(Boolean);
 }

@@ -38,7 +38,11 @@ export function ranked(instances: readonly Instance[], { belief }: Solution, lea
 }
 
 function strongest(instances: readonly Instance[], solution: Solution, has: (cause: Cause) => boolean): { name: string; belief: number } | undefined {
-  const [first] = ranked(instances.filter((i) => has(i.cause)), solution, 0);
+  const [first] = ranked(
+    instances.filter((i) => has(i.cause)),
+    solution,
+    0,
+  );
   return first && { name: first.cause.name, belief: solution.belief(first) };
 }
 
@@ -50,11 +54,27 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
   const { network } = solution;
   const all = [...network.shared, ...[...network.local.values()].flat()];
   const heatCause = (direction: 'hotter' | 'colder'): number => strongest(all, solution, (c) => c.heatStep === direction)?.belief ?? 0;
-  const plugs = judged.map(({ plug, judgement }): PlugHeat => ({ where: placeWords(plug.place), verdict: judgement.verdict, beliefs: judgement.beliefs, thermal: judgement.thermal, read: plug.seen.length > 0 }));
-  const rivals = ranked(all.filter((i) => i.cause.heatStep === undefined && !i.cause.harmless), solution, RIVAL).map((i) => i.cause.name);
+  const plugs = judged.map(({ plug, judgement }): PlugHeat => ({
+    where: placeWords(plug.place),
+    verdict: judgement.verdict,
+    beliefs: judgement.beliefs,
+    thermal: judgement.thermal,
+    read: plug.seen.length > 0,
+  }));
+  const rivals = ranked(
+    all.filter((i) => i.cause.heatStep === undefined && !i.cause.harmless),
+    solution,
+    RIVAL,
+  ).map((i) => i.cause.name);
   return heatAdvice({
-    sheet: solution.evidence.sheet, plugs, stopped: stops.length > 0, bars: barsFor(knowledge.barsOnHotter, solution.evidence), plugTooCold: heatCause('hotter'), plugTooHot: heatCause('colder'),
-    barring: strongest(all, solution, (c) => BARRING.includes(c.kind)), rivals: [...new Set(rivals)].slice(0, 4),
+    sheet: solution.evidence.sheet,
+    plugs,
+    stopped: stops.length > 0,
+    bars: barsFor(knowledge.barsOnHotter, solution.evidence),
+    plugTooCold: heatCause('hotter'),
+    plugTooHot: heatCause('colder'),
+    barring: strongest(all, solution, (c) => BARRING.includes(c.kind)),
+    rivals: [...new Set(rivals)].slice(0, 4),
   });
 }
 

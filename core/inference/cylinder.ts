@@ -12,7 +12,11 @@ type Switch = { readonly instance: Instance; readonly on: boolean; readonly touc
 export type Actor = Switch & { readonly marks: readonly Mark[] };
 
 /** The part of a cylinder that no observation changes: which shared causes reach it, in which sets, and what they touch. */
-export type Frame = { readonly shared: readonly Switch[]; readonly sets: readonly Flips[]; readonly touches: readonly (readonly (readonly Touch[])[])[] };
+export type Frame = {
+  readonly shared: readonly Switch[];
+  readonly sets: readonly Flips[];
+  readonly touches: readonly (readonly (readonly Touch[])[])[];
+};
 
 /**
  * Everything about one cylinder that does not change while causes are switched on and off. Local causes that couple (they act on two plugs, or mark
@@ -35,24 +39,45 @@ export type Cylinder = {
 };
 
 const MOVED = 0.9;
-/** A fault moves with the part that carries it, and stays when another part is exchanged. Follows from what a swap is; 1 in 10 swaps misleads (expert estimate). */
+/**
+ * A fault moves with the part that carries it, and stays when another part is exchanged. Follows from what a swap is;
+ * 1 in 10 swaps misleads (expert estimate).
+ */
 function triedLinks(cause: Cause, finding: CylinderFindingName): { is: string; p: number }[] {
   const [how, part] = finding.split(' ');
   if (cause.harmless || (how !== 'swap' && how !== 'known-good')) return [];
   const [yes, no] = how === 'swap' ? ['followed', 'stayed'] : ['cured', 'not cured'];
-  return cause.part === part ? [{ is: yes, p: MOVED }, { is: no, p: 0.97 - MOVED }] : [{ is: no, p: 0.94 }, { is: yes, p: 0.03 }];
+  return cause.part === part
+    ? [
+        { is: yes, p: MOVED },
+        { is: no, p: 0.97 - MOVED },
+      ]
+    : [
+        { is: no, p: 0.94 },
+        { is: yes, p: 0.03 },
+      ];
 }
 
 /** What a cause does to one finding on its cylinder. */
 export function cylinderMark(cause: Cause, seen: Observation<CylinderFindingName>): Mark {
   const values: readonly string[] = CYLINDER_FINDINGS[seen.finding];
-  const authored = markOf(cause.shows.filter((link) => link.finding === seen.finding), values, seen.weights);
-  return triedLinks(cause, seen.finding).reduce((mark, { is, p }) => ({ mark: mark.mark + p, report: mark.report + p * (seen.weights[values.indexOf(is)] ?? 0) }), authored);
+  const authored = markOf(
+    cause.shows.filter((link) => link.finding === seen.finding),
+    values,
+    seen.weights,
+  );
+  return triedLinks(cause, seen.finding).reduce(
+    (mark, { is, p }) => ({ mark: mark.mark + p, report: mark.report + p * (seen.weights[values.indexOf(is)] ?? 0) }),
+    authored,
+  );
 }
 
 /** P(report) with nothing wrong, for a finding on a cylinder. */
 export const cylinderRest = (seen: Observation<CylinderFindingName>): number =>
-  restProbability(seen.weights, CYLINDER_FINDINGS[seen.finding].map((v) => (HEALTHY_CYLINDER[seen.finding] as Readonly<Record<string, number>>)[v] ?? 0));
+  restProbability(
+    seen.weights,
+    CYLINDER_FINDINGS[seen.finding].map((v) => (HEALTHY_CYLINDER[seen.finding] as Readonly<Record<string, number>>)[v] ?? 0),
+  );
 
 const passesOf = (cause: Cause, conditions: readonly Condition[]): Touch[] =>
   cause.makes.map((link) => ({ k: conditions.findIndex((c) => c.id === link.condition), factor: 1 - strengthOf(link) }));
@@ -63,7 +88,10 @@ function switchFor(instance: Instance, plugs: CylinderEvidence['plugs'], conditi
   return { instance, on, touches: plugs.map((plug) => (instance.plugs.includes(plug.key) ? passes : [])) };
 }
 
-const actor = (part: Switch, evidence: CylinderEvidence): Actor => ({ ...part, marks: evidence.seen.map((seen) => cylinderMark(part.instance.cause, seen)) });
+const actor = (part: Switch, evidence: CylinderEvidence): Actor => ({
+  ...part,
+  marks: evidence.seen.map((seen) => cylinderMark(part.instance.cause, seen)),
+});
 
 const couples = ({ touches, marks }: Actor): boolean => touches.filter((list) => list.length > 0).length > 1 || marks.some((m) => m.mark > 0);
 
@@ -74,7 +102,9 @@ function absentBefore(actors: readonly Switch[], plug: number, conditions: reado
 }
 
 const touchesOf = (actors: readonly Switch[], sets: readonly Flips[], plugs: number): readonly (readonly (readonly Touch[])[])[] =>
-  sets.map((flips) => Array.from({ length: plugs }, (_, p) => flips.reduce<readonly Touch[]>((all, f) => joinTouches(all, actors[f]?.touches[p] ?? []), [])));
+  sets.map((flips) =>
+    Array.from({ length: plugs }, (_, p) => flips.reduce<readonly Touch[]>((all, f) => joinTouches(all, actors[f]?.touches[p] ?? []), [])),
+  );
 
 /** @param shared the shared causes that reach this cylinder */
 export function frameFor({ plugs }: CylinderEvidence, shared: readonly Instance[], conditions: readonly Condition[]): Frame {
@@ -84,16 +114,30 @@ export function frameFor({ plugs }: CylinderEvidence, shared: readonly Instance[
 }
 
 /** @param alsoSwitched further local causes to switch one by one, for those who need to see them apart */
-export function cylinderFor(frame: Frame, evidence: CylinderEvidence, local: readonly Instance[], conditions: readonly Condition[], alsoSwitched: (instance: Instance) => boolean = () => false): Cylinder {
+export function cylinderFor(
+  frame: Frame,
+  evidence: CylinderEvidence,
+  local: readonly Instance[],
+  conditions: readonly Condition[],
+  alsoSwitched: (instance: Instance) => boolean = () => false,
+): Cylinder {
   const { plugs } = evidence;
   const here = frame.shared.map((part) => actor(part, evidence));
   const all = local.map((instance) => actor(switchFor(instance, plugs, conditions), evidence));
   const coupled = all.filter((a) => couples(a) || alsoSwitched(a.instance));
   const rest = all.filter((a) => !coupled.includes(a));
-  const plugOf = (a: Actor): number => Math.max(0, a.touches.findIndex((list) => list.length > 0));
+  const plugOf = (a: Actor): number =>
+    Math.max(
+      0,
+      a.touches.findIndex((list) => list.length > 0),
+    );
   const coupledSets = flipsUpToTwo(coupled.length);
   return {
-    evidence, shared: here, coupled, sharedSets: frame.sets, coupledSets,
+    evidence,
+    shared: here,
+    coupled,
+    sharedSets: frame.sets,
+    coupledSets,
     own: plugs.map((_, p) => rest.filter((a) => plugOf(a) === p).map((a) => a.instance)),
     sharedTouches: frame.touches,
     coupledTouches: touchesOf(coupled, coupledSets, plugs.length),
@@ -121,7 +165,8 @@ class FoundMarks {
     for (let f = 0; f < this.rests.length; f += 1) {
       let sum = this.before[f] as Sum;
       for (const a of changed) sum = marked(sum, a, f, !a.on);
-      product *= sum.total <= 1e-12 ? (this.rests[f] as number) : sum.unmarked * (this.rests[f] as number) + (1 - sum.unmarked) * (sum.report / sum.total);
+      product *=
+        sum.total <= 1e-12 ? (this.rests[f] as number) : sum.unmarked * (this.rests[f] as number) + (1 - sum.unmarked) * (sum.report / sum.total);
     }
     return product;
   }
@@ -148,16 +193,20 @@ export function flipWeight(a: Switched, damping: Damping): number {
 }
 
 /** Chance that the causes present before any change give none of the symptoms taken as absent. */
-export const quietBefore = (actors: readonly Switched[], damping: Damping): number => actors.reduce((p, a) => (a.on ? p * quietOf(a, damping) : p), 1);
+export const quietBefore = (actors: readonly Switched[], damping: Damping): number =>
+  actors.reduce((p, a) => (a.on ? p * quietOf(a, damping) : p), 1);
 
 /** Chance that the shared causes of this set give none of the cylinder's own symptoms taken as absent. */
-const quietUnder = (cylinder: Cylinder, shared: Flips, own: Damping): number => (own.key === '' ? 1 : active(cylinder.shared, shared).reduce((p, a) => p * quietOf(a, own), 1));
+const quietUnder = (cylinder: Cylinder, shared: Flips, own: Damping): number =>
+  own.key === '' ? 1 : active(cylinder.shared, shared).reduce((p, a) => p * quietOf(a, own), 1);
 
 export const ownCauses = (instances: readonly Instance[], damping: Damping, conditions: readonly Condition[]): OwnCause[] =>
   instances.map(({ cause, prior }) => ({ prior, quiet: damping.causes.get(cause.id) ?? 1, passes: passesOf(cause, conditions) }));
 
 export const plugSums = (cylinder: Cylinder, damping: Damping, conditions: readonly Condition[]): PlugSum[] =>
-  cylinder.fits.map((fit, p) => plugSum(fit, damping.conditions, cylinder.absent[p] as Float64Array, ownCauses(cylinder.own[p] ?? [], damping, conditions)));
+  cylinder.fits.map((fit, p) =>
+    plugSum(fit, damping.conditions, cylinder.absent[p] as Float64Array, ownCauses(cylinder.own[p] ?? [], damping, conditions)),
+  );
 
 /** All touches of one plug in one world. */
 export const touchesIn = (cylinder: Cylinder, shared: number, coupled: number, plug: number): readonly Touch[] =>
@@ -168,7 +217,8 @@ export type Table = { readonly values: Float64Array; readonly starts: Uint32Arra
 
 function emptyTable({ sharedSets, coupledSets, coupled }: Cylinder): Table {
   const starts = new Uint32Array(sharedSets.length + 1);
-  for (let s = 0; s < sharedSets.length; s += 1) starts[s + 1] = (starts[s] as number) + ([coupledSets.length, 1 + coupled.length][(sharedSets[s] as Flips).length] ?? 1);
+  for (let s = 0; s < sharedSets.length; s += 1)
+    starts[s + 1] = (starts[s] as number) + ([coupledSets.length, 1 + coupled.length][(sharedSets[s] as Flips).length] ?? 1);
   return { values: new Float64Array(starts[sharedSets.length] as number), starts };
 }
 
@@ -191,10 +241,12 @@ export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damp
     for (let t = 0; t < width; t += 1) {
       const coupled = cylinder.coupledSets[t] as Flips;
       let weight = quiet;
-      if (cylinder.rests.length > 0) weight *= found.probability([...shared.map((f) => cylinder.shared[f] as Actor), ...coupled.map((f) => cylinder.coupled[f] as Actor)]);
+      if (cylinder.rests.length > 0)
+        weight *= found.probability([...shared.map((f) => cylinder.shared[f] as Actor), ...coupled.map((f) => cylinder.coupled[f] as Actor)]);
       for (const f of coupled) weight *= weights[f] as number;
       for (let p = 0; p < sums.length; p += 1) {
-        const value = touched[p]?.after(cylinder.coupledTouches[t]?.[p] ?? []) ?? likelihoodAfter(sums[p] as PlugSum, cylinder.sharedTouches[s]?.[p] ?? []);
+        const value =
+          touched[p]?.after(cylinder.coupledTouches[t]?.[p] ?? []) ?? likelihoodAfter(sums[p] as PlugSum, cylinder.sharedTouches[s]?.[p] ?? []);
         weight *= Math.max(0, value);
       }
       table.values[start + t] = weight;

@@ -57,7 +57,14 @@ type Context = {
 function checksFor({ plug, judgement }: Judged, scope: Check['scope'], { knowledge, solution, worlds }: Context): NextCheck[] {
   const { cylinder } = plug.place;
   const about = (verdicts: readonly Verdict[]): NextCheck[] =>
-    nextChecks({ checks: knowledge.checks, worlds: worlds(cylinder), answers: makersOf(verdicts, knowledge), cylinder, evidence: solution.evidence, scope });
+    nextChecks({
+      checks: knowledge.checks,
+      worlds: worlds(cylinder),
+      answers: makersOf(verdicts, knowledge),
+      cylinder,
+      evidence: solution.evidence,
+      scope,
+    });
   const first = about([judgement.verdict]);
   return first.length > 0 || judgement.also.length === 0 ? first : about([judgement.verdict, ...judgement.also]);
 }
@@ -86,7 +93,9 @@ function plugFindings(judged: Judged, context: Context): PlugFindings {
 function engineCauses({ solution, removals, knowledge }: Context): CauseFinding[] {
   const { network, evidence } = solution;
   const all = evidence.cylinders.length === 1 ? [...network.local.values()].flat().filter((i) => i.cause.scope === 'engine') : network.shared;
-  return ranked(all, solution, LEAST_CAUSE).slice(0, MOST_CAUSES).map((i) => explainCause(i, solution, removals, knowledge));
+  return ranked(all, solution, LEAST_CAUSE)
+    .slice(0, MOST_CAUSES)
+    .map((i) => explainCause(i, solution, removals, knowledge));
 }
 
 /** The plug that leaves the most open: engine-wide checks are judged on its cylinder. */
@@ -105,7 +114,13 @@ function engineFindings(plugs: readonly PlugFindings[], judged: readonly Judged[
 
 function contextOf({ solve, solution, judged, stops }: Conclusion, knowledge: Knowledge): Context {
   const troubled = [...new Set(judged.filter(isFaulty).map(({ plug }) => plug.place.cylinder))];
-  return { knowledge, solution, stops, removals: removalsFor(solve, solution.evidence, troubled), worlds: once((cylinder) => worldsOf(solution, cylinder)) };
+  return {
+    knowledge,
+    solution,
+    stops,
+    removals: removalsFor(solve, solution.evidence, troubled),
+    worlds: once((cylinder) => worldsOf(solution, cylinder)),
+  };
 }
 
 /**
@@ -121,14 +136,25 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest }: Given): Fin
   const engine = engineFindings(plugs, judged, context);
   const stop = stopLines(stops);
   const plan = planFor({
-    stop, plugs, engineCauses: engine.causes, engineChecks: engine.nextChecks, heat,
+    stop,
+    plugs,
+    engineCauses: engine.causes,
+    engineChecks: engine.nextChecks,
+    heat,
     cause: (finding) => knowledge.causes.find((c) => c.id === finding.id.split(' @ ')[0]),
     condition: (verdict) => knowledge.conditions.find((c) => c.verdict === verdict),
   });
   const first = plan[0];
   return rounded({
-    format: 'corenose.findings', version: 1, knowledge: { version: knowledge.version, digest },
+    format: 'corenose.findings',
+    version: 1,
+    knowledge: { version: knowledge.version, digest },
     summary: `${verdictSentence(plugs)}${first === undefined ? '' : ` First: ${first.do}`}`,
-    plugs, engine, heat, stop, plan, cautions: cautionsFor(knowledge.cautions, conclusion.solution.evidence),
+    plugs,
+    engine,
+    heat,
+    stop,
+    plan,
+    cautions: cautionsFor(knowledge.cautions, conclusion.solution.evidence),
   });
 }

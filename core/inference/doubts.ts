@@ -26,12 +26,17 @@ function missing(plug: PlugEvidence, verdict: PlugVerdict['verdict']): string[] 
 function validity(evidence: Evidence): string[] {
   return readingValidity(evidence.sheet)
     .filter(({ question }) => question === 'mixture and heat')
-    .flatMap(({ notes }) => notes.filter((note) => note.effect === 'spoils' || note.effect === 'weakens').map((note) => `${note.words} ${note.because}`));
+    .flatMap(({ notes }) =>
+      notes.filter((note) => note.effect === 'spoils' || note.effect === 'weakens').map((note) => `${note.words} ${note.because}`),
+    );
 }
 
 /** What makes this judgement less sure: pairs that hardly stand together, parts nobody looked at, running that spoils a reading. */
 export function doubtsFor(plug: PlugEvidence, judgement: PlugVerdict, evidence: Evidence, knowledge: Knowledge): string[] {
-  const surplus = evidence.present.length > MOST_SYMPTOMS ? [`Only ${MOST_SYMPTOMS} symptoms are counted: ${listWords(evidence.present.slice(0, MOST_SYMPTOMS))}.`] : [];
+  const surplus =
+    evidence.present.length > MOST_SYMPTOMS
+      ? [`Only ${MOST_SYMPTOMS} symptoms are counted: ${listWords(evidence.present.slice(0, MOST_SYMPTOMS))}.`]
+      : [];
   const unsure = plug.seen.filter((o) => !o.sure).map((o) => `Marked unsure, counted half: ${o.words}.`);
   return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...validity(evidence), ...surplus];
 }

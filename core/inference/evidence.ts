@@ -17,7 +17,12 @@ export type Observation<F extends string = string> = {
   readonly words: string;
 };
 
-export type PlugEvidence = { readonly key: PlugKey; readonly place: PlugPlace; readonly reading: PlugReading | undefined; readonly seen: readonly Observation<PlugFindingName>[] };
+export type PlugEvidence = {
+  readonly key: PlugKey;
+  readonly place: PlugPlace;
+  readonly reading: PlugReading | undefined;
+  readonly seen: readonly Observation<PlugFindingName>[];
+};
 export type CylinderEvidence = {
   readonly cylinder: number;
   readonly plugs: readonly PlugEvidence[];
@@ -35,8 +40,19 @@ export type Evidence = {
 /** A doubted value is taken as read in half of the cases, as any value in the other half. Expert estimate. */
 const DOUBT = 0.5;
 
-const exactly = <F extends string>(finding: F, values: readonly string[], value: string, sure: boolean, path: string, words: string): Observation<F> => ({
-  path, finding, value, sure, words,
+const exactly = <F extends string>(
+  finding: F,
+  values: readonly string[],
+  value: string,
+  sure: boolean,
+  path: string,
+  words: string,
+): Observation<F> => ({
+  path,
+  finding,
+  value,
+  sure,
+  words,
   weights: values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0)),
 });
 
@@ -52,7 +68,16 @@ function tipObservations(tip: Tip | undefined, path: string): Observation<PlugFi
     const value = tip[finding];
     if (value === undefined) return [];
     const sure = finding === 'overall' || !(tip.unsure ?? []).includes(finding);
-    return [exactly(finding, PLUG_FINDINGS[finding], value, sure, `${path}.tip.${finding}`, `${PLUG_FINDING_WORDS[finding]} ${value}${sure ? '' : ' (unsure)'}`)];
+    return [
+      exactly(
+        finding,
+        PLUG_FINDINGS[finding],
+        value,
+        sure,
+        `${path}.tip.${finding}`,
+        `${PLUG_FINDING_WORDS[finding]} ${value}${sure ? '' : ' (unsure)'}`,
+      ),
+    ];
   });
 }
 
@@ -72,8 +97,12 @@ const triedParts = (check: CylinderCheck): Tried[] => [
 ];
 
 function checkObservations(check: CylinderCheck, path: string, sheet: ReadingSheet): Observation<CylinderFindingName>[] {
-  const plain = (['spark', 'injector', 'speedDropWhenCut', 'borescope'] as const).flatMap((finding): Tried[] => (check[finding] === undefined ? [] : [[finding, check[finding]]]));
-  const said = [...plain, ...triedParts(check)].map(([finding, value]) => exactly(finding, CYLINDER_FINDINGS[finding], value, true, `${path}.${finding}`, `${CYLINDER_FINDING_WORDS[finding]} ${value}`));
+  const plain = (['spark', 'injector', 'speedDropWhenCut', 'borescope'] as const).flatMap((finding): Tried[] =>
+    check[finding] === undefined ? [] : [[finding, check[finding]]],
+  );
+  const said = [...plain, ...triedParts(check)].map(([finding, value]) =>
+    exactly(finding, CYLINDER_FINDINGS[finding], value, true, `${path}.${finding}`, `${CYLINDER_FINDING_WORDS[finding]} ${value}`),
+  );
   const bands = cylinderBands(check, sheet).map((band) => banded(band, CYLINDER_FINDINGS[band.finding], `${path}.${band.field}`));
   return [...said, ...bands];
 }
@@ -99,7 +128,9 @@ function placesOf(sheet: ReadingSheet): readonly PlugPlace[] {
   return Array.from({ length: sheet.engine.cylinders }, (_, i) => i + 1).flatMap((cylinder) => {
     const of = (places: readonly PlugPlace[]): PlugPlace[] => places.filter((place) => place.cylinder === cylinder);
     const sure = [...of(claimed), ...of(strangers)];
-    const spare = of(holes).filter((hole) => !of(claimed).includes(hole)).slice(0, perCylinder - sure.length);
+    const spare = of(holes)
+      .filter((hole) => !of(claimed).includes(hole))
+      .slice(0, perCylinder - sure.length);
     return [...sure, ...spare];
   });
 }
@@ -107,7 +138,13 @@ function placesOf(sheet: ReadingSheet): readonly PlugPlace[] {
 /** The sheet as observations, cylinder by cylinder. What is not in the sheet is not in here. */
 export function evidenceOf(sheet: ReadingSheet): Evidence {
   const places = placesOf(sheet);
-  const cylinders = [...new Set(places.map((place) => place.cylinder))].map((cylinder) => cylinderEvidence(cylinder, places.filter((place) => place.cylinder === cylinder), sheet));
+  const cylinders = [...new Set(places.map((place) => place.cylinder))].map((cylinder) =>
+    cylinderEvidence(
+      cylinder,
+      places.filter((place) => place.cylinder === cylinder),
+      sheet,
+    ),
+  );
   const whole = (sheet.symptoms ?? []).filter((s) => s.cylinder === undefined).map((s) => s.what);
   return { sheet, cylinders, present: [...new Set(whole)].sort(), absent: [...new Set(sheet.symptomsAbsent ?? [])].sort() };
 }

@@ -2,16 +2,26 @@ import type { CauseFinding, Fact } from '../../shared/formats/findings.v1.ts';
 import type { Scope } from '../../shared/vocabulary/verdicts.ts';
 import { placesWords, placeWords } from '../domain/words.ts';
 import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
-import { STRENGTHS } from '../knowledge/strengths.ts';
+import type { STRENGTHS } from '../knowledge/strengths.ts';
 import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
 import { strengthOf, type Instance } from './network.ts';
 import type { Solution, Solver } from './posterior.ts';
 
 /** One observation, or the same observation on several plugs, that can be taken away. */
-type Piece = { readonly about: string; readonly words: string; readonly finding: string; readonly value: string; readonly cylinders: readonly number[]; readonly without: Evidence };
+type Piece = {
+  readonly about: string;
+  readonly words: string;
+  readonly finding: string;
+  readonly value: string;
+  readonly cylinders: readonly number[];
+  readonly without: Evidence;
+};
 
 const CLOSEST = 1e-9;
-const logOdds = (p: number): number => { const q = Math.min(1 - CLOSEST, Math.max(CLOSEST, p)); return Math.log2(q / (1 - q)); };
+const logOdds = (p: number): number => {
+  const q = Math.min(1 - CLOSEST, Math.max(CLOSEST, p));
+  return Math.log2(q / (1 - q));
+};
 
 /** Facts smaller than this are noise to a reader. */
 const LEAST_BITS = 0.05;
@@ -28,23 +38,30 @@ function withoutObservations(evidence: Evidence, gone: ReadonlySet<Observation>)
 
 type Placed = { readonly observation: Observation; readonly cylinder: number; readonly where: string };
 
-const observationsOf = (evidence: Evidence): Placed[] => evidence.cylinders.flatMap((c) => [
-  ...c.plugs.flatMap((plug) => plug.seen.map((observation) => ({ observation, cylinder: c.cylinder, where: placeWords(plug.place) }))),
-  ...c.seen.map((observation) => ({ observation, cylinder: c.cylinder, where: `cylinder ${c.cylinder}` })),
-]);
+const observationsOf = (evidence: Evidence): Placed[] =>
+  evidence.cylinders.flatMap((c) => [
+    ...c.plugs.flatMap((plug) => plug.seen.map((observation) => ({ observation, cylinder: c.cylinder, where: placeWords(plug.place) }))),
+    ...c.seen.map((observation) => ({ observation, cylinder: c.cylinder, where: `cylinder ${c.cylinder}` })),
+  ]);
 
-function piece(evidence: Evidence, placed: readonly Placed[]): Piece {
+function pieceOf(evidence: Evidence, placed: readonly Placed[]): Piece {
   const first = placed[0] as Placed;
   const where = placesWords(placed.map((p) => p.where));
   return {
-    about: first.observation.path, words: `${where}: ${first.observation.words}`, finding: first.observation.finding, value: first.observation.value,
-    cylinders: [...new Set(placed.map((p) => p.cylinder))], without: withoutObservations(evidence, new Set(placed.map((p) => p.observation))),
+    about: first.observation.path,
+    words: `${where}: ${first.observation.words}`,
+    finding: first.observation.finding,
+    value: first.observation.value,
+    cylinders: [...new Set(placed.map((p) => p.cylinder))],
+    without: withoutObservations(evidence, new Set(placed.map((p) => p.observation))),
   };
 }
 
 /** Every single observation on the cylinders asked for. */
 const singlePieces = (evidence: Evidence, cylinders: readonly number[]): Piece[] =>
-  observationsOf(evidence).filter((p) => cylinders.includes(p.cylinder)).map((p) => piece(evidence, [p]));
+  observationsOf(evidence)
+    .filter((p) => cylinders.includes(p.cylinder))
+    .map((p) => pieceOf(evidence, [p]));
 
 /** Like observations on several plugs as one piece: what a shared cause is judged by. */
 function groupedPieces(evidence: Evidence): Piece[] {
@@ -53,35 +70,70 @@ function groupedPieces(evidence: Evidence): Piece[] {
     const key = `${placed.observation.finding}=${placed.observation.value}${placed.observation.sure ? '' : '?'}`;
     groups.set(key, [...(groups.get(key) ?? []), placed]);
   }
-  return [...groups.values()].map((group) => piece(evidence, group));
+  return [...groups.values()].map((group) => pieceOf(evidence, group));
 }
 
 function symptomPieces(evidence: Evidence): Piece[] {
   const engine = [
-    ...evidence.present.map((symptom): Piece => ({ about: 'symptoms', words: symptom, finding: 'symptom', value: symptom, cylinders: [], without: { ...evidence, present: evidence.present.filter((s) => s !== symptom) } })),
-    ...evidence.absent.map((symptom): Piece => ({ about: 'symptomsAbsent', words: `no ${symptom}`, finding: 'symptom', value: symptom, cylinders: [], without: { ...evidence, absent: evidence.absent.filter((s) => s !== symptom) } })),
+    ...evidence.present.map((symptom): Piece => ({
+      about: 'symptoms',
+      words: symptom,
+      finding: 'symptom',
+      value: symptom,
+      cylinders: [],
+      without: { ...evidence, present: evidence.present.filter((s) => s !== symptom) },
+    })),
+    ...evidence.absent.map((symptom): Piece => ({
+      about: 'symptomsAbsent',
+      words: `no ${symptom}`,
+      finding: 'symptom',
+      value: symptom,
+      cylinders: [],
+      without: { ...evidence, absent: evidence.absent.filter((s) => s !== symptom) },
+    })),
   ];
-  const local = evidence.cylinders.flatMap((c) => c.symptoms.map((symptom): Piece => ({
-    about: 'symptoms', words: `cylinder ${c.cylinder}: ${symptom}`, finding: 'symptom', value: symptom, cylinders: [c.cylinder],
-    without: { ...evidence, cylinders: evidence.cylinders.map((other) => (other === c ? { ...c, symptoms: c.symptoms.filter((s) => s !== symptom) } : other)) },
-  })));
+  const local = evidence.cylinders.flatMap((c) =>
+    c.symptoms.map((symptom): Piece => ({
+      about: 'symptoms',
+      words: `cylinder ${c.cylinder}: ${symptom}`,
+      finding: 'symptom',
+      value: symptom,
+      cylinders: [c.cylinder],
+      without: {
+        ...evidence,
+        cylinders: evidence.cylinders.map((other) => (other === c ? { ...c, symptoms: c.symptoms.filter((s) => s !== symptom) } : other)),
+      },
+    })),
+  );
   return [...engine, ...local];
 }
 
-type Link = { readonly finding?: string; readonly symptom?: string; readonly is?: string; readonly because: string; readonly strength: keyof typeof STRENGTHS };
+type Link = {
+  readonly finding?: string;
+  readonly symptom?: string;
+  readonly is?: string;
+  readonly because: string;
+  readonly strength: keyof typeof STRENGTHS;
+};
 
 function linksOf(cause: Cause, conditions: readonly Condition[]): Link[] {
-  const made = [...cause.makes].sort((a, b) => strengthOf(b) - strengthOf(a)).flatMap(({ condition }) => conditions.filter((c) => c.id === condition));
+  const made = [...cause.makes]
+    .sort((a, b) => strengthOf(b) - strengthOf(a))
+    .flatMap(({ condition }) => conditions.filter((c) => c.id === condition));
   return [...cause.shows, ...cause.gives, ...made.flatMap((c): Link[] => [...c.shows, ...c.gives])];
 }
 
 function reason(cause: Cause, piece: Piece, supports: boolean, conditions: readonly Condition[]): string {
-  const links = linksOf(cause, conditions).filter((link) => link.finding === piece.finding || (piece.finding === 'symptom' && link.symptom === piece.value));
+  const links = linksOf(cause, conditions).filter(
+    (link) => link.finding === piece.finding || (piece.finding === 'symptom' && link.symptom === piece.value),
+  );
   const same = links.find((link) => link.symptom === piece.value || link.is === piece.value);
   if (supports) return same?.because ?? 'It speaks more against the rival causes than against this one.';
   if (same !== undefined) return 'A rival cause explains it better.';
   const expected = links[0];
-  return expected?.is === undefined ? 'Other causes explain it better.' : `With this cause one would rather see "${expected.is}". ${expected.because}`;
+  return expected?.is === undefined
+    ? 'Other causes explain it better.'
+    : `With this cause one would rather see "${expected.is}". ${expected.because}`;
 }
 
 /** All removals, solved once and shared by every cause's explanation. */
@@ -90,10 +142,22 @@ export type Removals = readonly { readonly piece: Piece; readonly belief: Soluti
 export function removalsFor(solve: Solver, evidence: Evidence, troubled: readonly number[]): Removals {
   const singles = [...singlePieces(evidence, troubled), ...symptomPieces(evidence)];
   const groups = groupedPieces(evidence).filter((p) => p.cylinders.length > 1);
-  return [...singles.map((p) => ({ piece: p, grouped: false })), ...groups.map((p) => ({ piece: p, grouped: true }))].map((r) => ({ ...r, belief: solve(r.piece.without).belief }));
+  return [...singles.map((p) => ({ piece: p, grouped: false })), ...groups.map((p) => ({ piece: p, grouped: true }))].map((r) => ({
+    ...r,
+    belief: solve(r.piece.without).belief,
+  }));
 }
 
-const SCOPE: Readonly<Record<Cause['scope'], Scope>> = { plug: 'plug', cylinder: 'cylinder', engine: 'engine', neighbours: 'group', 'mixture group': 'group', coil: 'group', 'ignition set': 'group', bank: 'group' };
+const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
+  plug: 'plug',
+  cylinder: 'cylinder',
+  engine: 'engine',
+  neighbours: 'group',
+  'mixture group': 'group',
+  coil: 'group',
+  'ignition set': 'group',
+  bank: 'group',
+};
 
 function circumstanceFacts(instance: Instance): Fact[] {
   return instance.moves.map((move) => ({ about: 'conditions', text: move.words, bits: Math.log2(move.factor), because: move.because }));
@@ -102,7 +166,9 @@ function circumstanceFacts(instance: Instance): Fact[] {
 /** Observations elsewhere bear on a local cause only through shared ones; observations here are what its reader looks at. */
 function concerns(instance: Instance, { piece, grouped }: Removals[number]): boolean {
   if (piece.cylinders.length === 0) return true;
-  return instance.cylinders.length > 1 ? grouped || !instance.cylinders.some((n) => !piece.cylinders.includes(n)) || piece.cylinders.every((n) => instance.cylinders.includes(n)) : !grouped && piece.cylinders.includes(instance.cylinders[0] as number);
+  return instance.cylinders.length > 1
+    ? grouped || !instance.cylinders.some((n) => !piece.cylinders.includes(n)) || piece.cylinders.every((n) => instance.cylinders.includes(n))
+    : !grouped && piece.cylinders.includes(instance.cylinders[0] as number);
 }
 
 /** Groups replace the single observations they are made of. */
@@ -123,7 +189,9 @@ export function explainCause(instance: Instance, solution: Solution, removals: R
   });
   const all = [...circumstanceFacts(instance), ...facts].map((f) => ({ ...f, bits: round(f.bits) })).filter((f) => Math.abs(f.bits) >= LEAST_BITS);
   const ranked = all.sort((a, b) => Math.abs(b.bits) - Math.abs(a.bits) || (a.text < b.text ? -1 : 1));
-  const sources = new Set([...instance.cause.makes, ...instance.cause.shows, ...instance.cause.gives, ...instance.moves].flatMap((link) => link.source));
+  const sources = new Set(
+    [...instance.cause.makes, ...instance.cause.shows, ...instance.cause.gives, ...instance.moves].flatMap((link) => link.source),
+  );
   return {
     id: instance.id,
     name: instance.group === '' ? instance.cause.name : `${instance.cause.name} (${instance.group})`,

@@ -35,24 +35,32 @@ const plugsOf = (cylinders: readonly CylinderEvidence[], numbers: readonly numbe
   cylinders.filter((c) => numbers.includes(c.cylinder)).flatMap((c) => c.plugs.map((plug) => plug.key));
 
 function groupSites(kind: SharingGroup['kind'], groups: readonly SharingGroup[], cylinders: readonly CylinderEvidence[]): Site[] {
-  return groups.filter((group) => group.kind === kind).map((group) => ({
-    group: group.name,
-    cylinders: [...group.cylinders].sort((a, b) => a - b),
-    plugs: group.plugs.length > 0 ? group.plugs : plugsOf(cylinders, group.cylinders),
-  }));
+  return groups
+    .filter((group) => group.kind === kind)
+    .map((group) => ({
+      group: group.name,
+      cylinders: [...group.cylinders].sort((a, b) => a - b),
+      plugs: group.plugs.length > 0 ? group.plugs : plugsOf(cylinders, group.cylinders),
+    }));
 }
 
 /** A group that is the whole engine adds nothing to the engine's own causes. */
-const isPart = (cylinders: readonly CylinderEvidence[]) => (site: Site): boolean =>
-  site.cylinders.length < cylinders.length || cylinders.length === 1 || site.plugs.length < plugsOf(cylinders, site.cylinders).length;
+const isPart =
+  (cylinders: readonly CylinderEvidence[]) =>
+  (site: Site): boolean =>
+    site.cylinders.length < cylinders.length || cylinders.length === 1 || site.plugs.length < plugsOf(cylinders, site.cylinders).length;
 
 function sitesFor(scope: CauseScope, groups: readonly SharingGroup[], cylinders: readonly CylinderEvidence[]): Site[] {
   const all = cylinders.map((c) => c.cylinder);
   switch (scope) {
-    case 'engine': return [{ group: '', cylinders: all, plugs: plugsOf(cylinders, all) }];
-    case 'cylinder': return all.map((n) => ({ group: '', cylinders: [n], plugs: plugsOf(cylinders, [n]) }));
-    case 'plug': return cylinders.flatMap((c) => c.plugs.map((plug) => ({ group: '', cylinders: [c.cylinder], plugs: [plug.key] })));
-    default: return groupSites(scope, groups, cylinders).filter(isPart(cylinders));
+    case 'engine':
+      return [{ group: '', cylinders: all, plugs: plugsOf(cylinders, all) }];
+    case 'cylinder':
+      return all.map((n) => ({ group: '', cylinders: [n], plugs: plugsOf(cylinders, [n]) }));
+    case 'plug':
+      return cylinders.flatMap((c) => c.plugs.map((plug) => ({ group: '', cylinders: [c.cylinder], plugs: [plug.key] })));
+    default:
+      return groupSites(scope, groups, cylinders).filter(isPart(cylinders));
   }
 }
 
@@ -70,7 +78,7 @@ function movesFor(cause: Cause, evidence: Evidence, plugs: readonly PlugReading[
 
 /** A circumstance in words, as the explanation shows it. */
 export function circumstanceWords(by: Cause['moved'][number]['by']): string {
-  const [name, value] = Object.entries(by)[0] ?? ['', ''];
+  const [name, value] = Object.entries(by)[0] as [string, unknown];
   const said = Array.isArray(value) ? value.join(' or ') : String(value);
   return name === 'tag' ? said : `${name}: ${said}`;
 }
@@ -79,7 +87,10 @@ function instancesOf(cause: Cause, groups: readonly SharingGroup[], evidence: Ev
   if (!applies(cause.needs, evidence.sheet)) return [];
   const sites = sitesFor(cause.scope, groups, evidence.cylinders);
   return sites.map((site) => {
-    const readings = evidence.cylinders.flatMap((c) => c.plugs).filter((plug) => site.plugs.includes(plug.key)).flatMap((plug) => plug.reading ?? []);
+    const readings = evidence.cylinders
+      .flatMap((c) => c.plugs)
+      .filter((plug) => site.plugs.includes(plug.key))
+      .flatMap((plug) => plug.reading ?? []);
     const moves = movesFor(cause, evidence, readings, sites.length);
     const prior = probability(moves.reduce((o, move) => o * move.factor, odds(PRIORS[cause.prior])));
     const place = site.group || (cause.scope === 'plug' ? site.plugs.join() : site.cylinders.length === 1 ? `${site.cylinders[0]}` : '');
@@ -91,7 +102,9 @@ function instancesOf(cause: Cause, groups: readonly SharingGroup[], evidence: Ev
 export function networkFor(knowledge: Knowledge, evidence: Evidence): Network {
   const groups = sharingGroups(evidence.sheet.engine);
   const instances = knowledge.causes.flatMap((cause) => instancesOf(cause, groups, evidence)).sort((a, b) => (a.id < b.id ? -1 : 1));
-  const local = new Map(evidence.cylinders.map((c) => [c.cylinder, instances.filter((i) => i.cylinders.length === 1 && i.cylinders[0] === c.cylinder)]));
+  const local = new Map(
+    evidence.cylinders.map((c) => [c.cylinder, instances.filter((i) => i.cylinders.length === 1 && i.cylinders[0] === c.cylinder)]),
+  );
   return { knowledge, evidence, shared: instances.filter((i) => i.cylinders.length > 1), local };
 }
 

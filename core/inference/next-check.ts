@@ -75,19 +75,35 @@ function findingOutcomes(finding: keyof typeof CYLINDER_FINDINGS): Outcome[] {
     const seen: Observation<typeof finding> = { path: '', finding, value, sure: true, words: '', weights: values.map((v) => (v === value ? 1 : 0)) };
     const rest = cylinderRest(seen);
     const marks = new Map<string, Mark>();
-    const markFor = (i: Instance): Mark => { const m = marks.get(i.cause.id) ?? cylinderMark(i.cause, seen); marks.set(i.cause.id, m); return m; };
-    return { name: value, chance: (world) => reportProbability(rest, world.causes.map(markFor).filter((m) => m.mark > 0)) };
+    const markFor = (i: Instance): Mark => {
+      const m = marks.get(i.cause.id) ?? cylinderMark(i.cause, seen);
+      marks.set(i.cause.id, m);
+      return m;
+    };
+    return {
+      name: value,
+      chance: (world) =>
+        reportProbability(
+          rest,
+          world.causes.map(markFor).filter((m) => m.mark > 0),
+        ),
+    };
   });
 }
 
 function inspectionOutcomes(tells: Extract<Check['tells'], { looksFor: unknown }>): Outcome[] {
-  const found = (world: World): number => (world.causes.some((i) => tells.looksFor.includes(i.cause.id)) ? STRENGTHS[tells.finds] : STRENGTHS[tells.falselyFinds]);
-  return [{ name: 'found', chance: found }, { name: 'not found', chance: (world) => 1 - found(world) }];
+  const found = (world: World): number =>
+    world.causes.some((i) => tells.looksFor.includes(i.cause.id)) ? STRENGTHS[tells.finds] : STRENGTHS[tells.falselyFinds];
+  return [
+    { name: 'found', chance: found },
+    { name: 'not found', chance: (world) => 1 - found(world) },
+  ];
 }
 
 function leading(worlds: readonly World[], answers: (cause: Cause) => boolean): string {
   const by = new Map<string, number>();
-  for (const { causes, probability } of worlds) for (const { cause } of causes) if (answers(cause)) by.set(cause.name, (by.get(cause.name) ?? 0) + probability);
+  for (const { causes, probability } of worlds)
+    for (const { cause } of causes) if (answers(cause)) by.set(cause.name, (by.get(cause.name) ?? 0) + probability);
   const [first] = [...by].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : inSentence(first[0]);
 }
@@ -113,11 +129,16 @@ function gainOf(outcomes: readonly Outcome[], worlds: readonly Decided[], answer
     const points = leading(then, answers);
     told.push({ points, words: `"${name}" (${Math.round(100 * p)} %) would point to ${points}` });
   }
-  return { bits: Math.max(0, before - after), why: `${told.map(({ words }) => words).join('; ')}.`, turns: new Set(told.map(({ points }) => points)).size > 1 };
+  return {
+    bits: Math.max(0, before - after),
+    why: `${told.map(({ words }) => words).join('; ')}.`,
+    turns: new Set(told.map(({ points }) => points)).size > 1,
+  };
 }
 
 const made = (check: Check, cylinder: number, evidence: Evidence): boolean =>
-  'finding' in check.tells && evidence.cylinders.some((c) => c.cylinder === cylinder && c.seen.some((o) => 'finding' in check.tells && o.finding === check.tells.finding));
+  'finding' in check.tells &&
+  evidence.cylinders.some((c) => c.cylinder === cylinder && c.seen.some((o) => 'finding' in check.tells && o.finding === check.tells.finding));
 
 /** A swap needs a second cylinder to swap with. */
 const possible = (check: Check, evidence: Evidence): boolean =>
@@ -145,10 +166,18 @@ export function nextChecks({ checks, worlds, answers, cylinder, evidence, scope 
   const choices = decided(worlds, answers);
   return checks
     .filter((check) => check.scope === scope && possible(check, evidence) && !made(check, cylinder, evidence))
-    .map((check) => ({ check, gain: gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), choices, answers) }))
+    .map((check) => ({
+      check,
+      gain: gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), choices, answers),
+    }))
     .filter(({ gain }) => gain.turns && gain.bits >= LEAST_GAIN)
     .map(({ check, gain }): NextCheck => ({
-      id: check.id, name: check.name, ...(scope === 'cylinder' ? { cylinder } : {}), gainBits: Math.round(gain.bits * 1000) / 1000, effortMinutes: check.minutes, why: `${check.how} ${gain.why}`,
+      id: check.id,
+      name: check.name,
+      ...(scope === 'cylinder' ? { cylinder } : {}),
+      gainBits: Math.round(gain.bits * 1000) / 1000,
+      effortMinutes: check.minutes,
+      why: `${check.how} ${gain.why}`,
     }))
     .sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1))
     .slice(0, MOST_CHECKS);

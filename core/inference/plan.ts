@@ -26,7 +26,13 @@ function stopSteps(stop: Findings['stop']): Step[] {
   const [only, ...more] = stop;
   if (only === undefined) return [];
   const cylinder = more.every((other) => other.cylinder === only.cylinder) ? only.cylinder : undefined;
-  return [{ do: 'Do not run the engine until this is cleared.', because: stop.map(({ why }) => why).join(' '), ...(cylinder === undefined ? {} : { cylinder }) }];
+  return [
+    {
+      do: 'Do not run the engine until this is cleared.',
+      because: stop.map(({ why }) => why).join(' '),
+      ...(cylinder === undefined ? {} : { cylinder }),
+    },
+  ];
 }
 
 const percent = (p: number): string => `${Math.round(100 * p)} %`;
@@ -52,7 +58,13 @@ function cureSteps(grounds: PlanGrounds): Step[] {
     if (cause === undefined || cause.harmless) return [];
     const [cylinder] = finding.cylinders.length === 1 ? finding.cylinders : [];
     const found = finding.belief >= SURE ? '' : 'If the checks bear it out: ';
-    return [{ do: found === '' ? cause.cure : `${found}${inSentence(cause.cure)}`, because: `${finding.name}: belief ${percent(finding.belief)}.`, ...(cylinder === undefined ? {} : { cylinder }) }];
+    return [
+      {
+        do: found === '' ? cause.cure : `${found}${inSentence(cause.cure)}`,
+        because: `${finding.name}: belief ${percent(finding.belief)}.`,
+        ...(cylinder === undefined ? {} : { cylinder }),
+      },
+    ];
   });
 }
 
@@ -74,6 +86,14 @@ function heatSteps({ heat }: PlanGrounds): Step[] {
 /** What to do, in order: what stops the engine, what to look at, what to put right, the plugs, the heat value, and the next reading. */
 export function planFor(grounds: PlanGrounds): Findings['plan'] {
   const needed = [...stopSteps(grounds.stop), ...checkSteps(grounds), ...cureSteps(grounds), ...plugSteps(grounds), ...heatSteps(grounds)];
-  const last: Step[] = needed.length === 0 ? [] : [{ do: 'Read the plugs again after the same kind of running and compare.', because: 'Only the next reading shows whether the cure was the right one.' }];
+  const last: Step[] =
+    needed.length === 0
+      ? []
+      : [
+          {
+            do: 'Read the plugs again after the same kind of running and compare.',
+            because: 'Only the next reading shows whether the cure was the right one.',
+          },
+        ];
   return [...needed, ...last].slice(0, 20).map((step, i) => ({ order: i + 1, ...step }));
 }

@@ -34,19 +34,24 @@ const passWithout = (cause: OwnCause, free: readonly number[]): number =>
 export const ownFactor = (cause: OwnCause, free: readonly number[]): number => 1 - cause.prior + cause.prior * cause.quiet * passWithout(cause, free);
 
 /** Share of the own factor in which the cause is there. */
-export const ownShare = (cause: OwnCause, free: readonly number[]): number => (cause.prior * cause.quiet * passWithout(cause, free)) / ownFactor(cause, free);
+export const ownShare = (cause: OwnCause, free: readonly number[]): number =>
+  (cause.prior * cause.quiet * passWithout(cause, free)) / ownFactor(cause, free);
 
 function dampedFit(fit: PlugFit, damping: Float64Array): OnPairs {
   const n = damping.length;
   const pair = new Float64Array(n * n);
-  for (let i = 0; i < n; i += 1) for (let j = 0; j < n; j += 1) if (i !== j) pair[i * n + j] = (fit.pair[i * n + j] as number) * (damping[i] as number) * (damping[j] as number);
+  for (let i = 0; i < n; i += 1)
+    for (let j = 0; j < n; j += 1) if (i !== j) pair[i * n + j] = (fit.pair[i * n + j] as number) * (damping[i] as number) * (damping[j] as number);
   return { none: fit.none, single: fit.single.map((v, k) => v * (damping[k] as number)), pair };
 }
 
 /** P(all but E absent), for every E. */
 function freeOf(absent: Float64Array, own: readonly OwnCause[]): OnPairs {
   const n = absent.length;
-  const none = own.reduce((p, cause) => p * ownFactor(cause, []), absent.reduce((p, a) => p * a, 1));
+  const none = own.reduce(
+    (p, cause) => p * ownFactor(cause, []),
+    absent.reduce((p, a) => p * a, 1),
+  );
   const single = Float64Array.from(absent, (a) => none / a);
   const correction = new Float64Array(n * n).fill(1);
   for (const cause of own) {
@@ -83,7 +88,7 @@ export function plugSum(fit: PlugFit, damping: Float64Array, absent: Float64Arra
       const at = i * n + j;
       row += damped.pair[at] as number;
       pair[at] = (damped.pair[at] as number) * (free.pair[at] as number);
-      holding[i] = (holding[i] as number) + (pair[at] as number);
+      holding[i] = (holding[i] as number) + (pair[at]);
     }
     single[i] = ((damped.single[i] as number) - row) * (free.single[i] as number);
     alternating += row / 2 - (damped.single[i] as number);
@@ -94,7 +99,11 @@ export function plugSum(fit: PlugFit, damping: Float64Array, absent: Float64Arra
   return { fit: damped, free, terms: { none, single, pair }, total: total + none, holding };
 }
 
-export const touchProduct = (touches: readonly Touch[]): number => { let p = 1; for (const { factor } of touches) p *= factor; return p; };
+export const touchProduct = (touches: readonly Touch[]): number => {
+  let p = 1;
+  for (const { factor } of touches) p *= factor;
+  return p;
+};
 
 /** Likelihood of the plug after some touches; every k may occur once. */
 export function likelihoodAfter(sum: PlugSum, touches: readonly Touch[]): number {
@@ -140,8 +149,14 @@ export class Touched {
       const { k, factor } = more[t] as Touch;
       const gain = (1 / factor - 1) * (1 + (gains[k] as number));
       let slope = sum.holding[k] as number;
-      for (let u = 0; u < touches.length; u += 1) { const j = (touches[u] as Touch).k; if (j !== k) slope += (gains[j] as number) * (sum.terms.pair[k * n + j] as number); }
-      for (let u = 0; u < t; u += 1) { const other = more[u] as Touch; slope += (1 / other.factor - 1) * (1 + (gains[other.k] as number)) * (sum.terms.pair[k * n + other.k] as number); }
+      for (let u = 0; u < touches.length; u += 1) {
+        const j = (touches[u] as Touch).k;
+        if (j !== k) slope += (gains[j] as number) * (sum.terms.pair[k * n + j] as number);
+      }
+      for (let u = 0; u < t; u += 1) {
+        const other = more[u] as Touch;
+        slope += (1 / other.factor - 1) * (1 + (gains[other.k] as number)) * (sum.terms.pair[k * n + other.k] as number);
+      }
       product *= factor;
       value += gain * slope;
     }

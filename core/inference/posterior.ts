@@ -23,24 +23,43 @@ type Part = { readonly coefficient: number; readonly taken: readonly SymptomTag[
 export type Prepared = { readonly cylinder: Cylinder; readonly terms: readonly Term[]; readonly sums: readonly Float64Array[] };
 
 /** @param alsoSwitched local causes that are to be switched one by one, see `cylinderFor` */
-export function prepare(network: Network, frame: Frame, evidence: CylinderEvidence, parts: readonly Part[], alsoSwitched?: (instance: Instance) => boolean): Prepared {
+export function prepare(
+  network: Network,
+  frame: Frame,
+  evidence: CylinderEvidence,
+  parts: readonly Part[],
+  alsoSwitched?: (instance: Instance) => boolean,
+): Prepared {
   const { knowledge } = network;
   const { conditions } = knowledge;
   const cylinder = cylinderFor(frame, evidence, network.local.get(evidence.cylinder) ?? [], conditions, alsoSwitched);
   const felt = signedSubsets(evidence.symptoms, []);
-  const terms = parts.flatMap((part, index) => felt.map(({ coefficient, taken }): Term => {
-    const damping = dampingFor(knowledge, [...part.taken, ...taken]);
-    const sums = plugSums(cylinder, damping, conditions);
-    return { part: index, coefficient, damping, sums, table: cylinderTable(cylinder, sums, damping, dampingFor(knowledge, taken)) };
-  }));
-  return { cylinder, terms, sums: parts.map((_, part) => rowSums(terms.filter((term) => term.part === part), cylinder.sharedSets.length)) };
+  const terms = parts.flatMap((part, index) =>
+    felt.map(({ coefficient, taken }): Term => {
+      const damping = dampingFor(knowledge, [...part.taken, ...taken]);
+      const sums = plugSums(cylinder, damping, conditions);
+      return { part: index, coefficient, damping, sums, table: cylinderTable(cylinder, sums, damping, dampingFor(knowledge, taken)) };
+    }),
+  );
+  return {
+    cylinder,
+    terms,
+    sums: parts.map((_, part) =>
+      rowSums(
+        terms.filter((term) => term.part === part),
+        cylinder.sharedSets.length,
+      ),
+    ),
+  };
 }
 
 /** Signed sum over the coupled sets, for every shared set. */
 function rowSums(terms: readonly Term[], sets: number): Float64Array {
   const sums = new Float64Array(sets);
   for (const { coefficient, table } of terms) {
-    for (let s = 0; s < sets; s += 1) for (let at = table.starts[s] as number; at < (table.starts[s + 1] as number); at += 1) sums[s] = (sums[s] as number) + coefficient * (table.values[at] as number);
+    for (let s = 0; s < sets; s += 1)
+      for (let at = table.starts[s] as number; at < (table.starts[s + 1] as number); at += 1)
+        sums[s] = (sums[s] as number) + coefficient * (table.values[at] as number);
   }
   return sums;
 }
@@ -53,7 +72,13 @@ function projectedIndex(flips: Flips, to: readonly number[], n: number): number 
 type Weighed = { readonly perSet: Float64Array; readonly all: number; readonly outside: Float64Array[][] };
 
 /** Weighs every counted set of shared causes of the engine against all cylinders. */
-function weighShared(shared: readonly Instance[], sets: readonly Flips[], prepared: readonly Prepared[], indexOf: readonly Uint16Array[], dampings: readonly { coefficient: number; damping: Damping }[]): Weighed {
+function weighShared(
+  shared: readonly Instance[],
+  sets: readonly Flips[],
+  prepared: readonly Prepared[],
+  indexOf: readonly Uint16Array[],
+  dampings: readonly { coefficient: number; damping: Damping }[],
+): Weighed {
   const actors = shared.map((instance) => ({ instance, on: instance.prior > 0.5 }));
   const perSet = new Float64Array(sets.length);
   const outside = prepared.map(({ cylinder }) => dampings.map(() => new Float64Array(cylinder.sharedSets.length)));
@@ -80,15 +105,20 @@ function weighShared(shared: readonly Instance[], sets: readonly Flips[], prepar
 
 function sharedBeliefs(shared: readonly Instance[], sets: readonly Flips[], { perSet, all }: Weighed): [string, number][] {
   const flipped = new Float64Array(shared.length);
-  sets.forEach((flips, s) => { for (const f of flips) flipped[f] = (flipped[f] as number) + (perSet[s] as number); });
+  sets.forEach((flips, s) => {
+    for (const f of flips) flipped[f] = (flipped[f] as number) + (perSet[s] as number);
+  });
   return shared.map((instance, i) => [instance.id, instance.prior > 0.5 ? 1 - (flipped[i] as number) / all : (flipped[i] as number) / all]);
 }
 
 function coupledBeliefs(solved: SolvedCylinder): [string, number][] {
   const { coupled, coupledSets } = solved.cylinder;
   const flipped = new Float64Array(coupled.length);
-  if (coupled.length > 0) forEachWorld(solved, (_s, t, p) => { for (const f of coupledSets[t] as Flips) flipped[f] = (flipped[f] as number) + p; });
-  return coupled.map(({ instance, on }, i) => [instance.id, on ? 1 - (flipped[i] as number) : flipped[i] as number]);
+  if (coupled.length > 0)
+    forEachWorld(solved, (_s, t, p) => {
+      for (const f of coupledSets[t] as Flips) flipped[f] = (flipped[f] as number) + p;
+    });
+  return coupled.map(({ instance, on }, i) => [instance.id, on ? 1 - (flipped[i] as number) : (flipped[i] as number)]);
 }
 
 /** A solver keeps the tables of cylinders it has met, so that taking one observation away costs one cylinder. */
@@ -103,13 +133,24 @@ export function solverFor(network: Network): Solver {
   const sets = flipsUpToTwo(shared.length);
   const neglectedMass = 1 - massUpToTwo(shared.map(({ prior }) => Math.min(prior, 1 - prior)));
   const places = network.evidence.cylinders.map((c) => placeOf(c, network, sets));
-  const prepared = remembered((evidence: CylinderEvidence, c: number, parts: readonly Part[]) => prepare(network, (places[c] as Place).frame, evidence, parts));
+  const prepared = remembered((evidence: CylinderEvidence, c: number, parts: readonly Part[]) =>
+    prepare(network, (places[c] as Place).frame, evidence, parts),
+  );
   return (evidence) => {
     const parts = signedSubsets(evidence.present, evidence.absent);
     const ready = evidence.cylinders.map((c, i) => prepared(c, i, parts));
-    const weighed = weighShared(shared, sets, ready, places.map(({ indexOf }) => indexOf), parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) })));
+    const weighed = weighShared(
+      shared,
+      sets,
+      ready,
+      places.map(({ indexOf }) => indexOf),
+      parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) })),
+    );
     const cylinders = ready.map(({ cylinder, terms }, c): SolvedCylinder => ({
-      cylinder, terms, frame: (places[c] as Place).frame, conditions: knowledge.conditions,
+      cylinder,
+      terms,
+      frame: (places[c] as Place).frame,
+      conditions: knowledge.conditions,
       outside: (weighed.outside[c] as Float64Array[]).map((list) => list.map((v) => v / weighed.all)),
     }));
     return { network, evidence, belief: beliefIn(new Map(sharedBeliefs(shared, sets, weighed)), cylinders), cylinders, neglectedMass };
@@ -122,7 +163,10 @@ type Place = { readonly frame: Frame; readonly indexOf: Uint16Array };
 function placeOf(evidence: CylinderEvidence, { shared, knowledge }: Network, sets: readonly Flips[]): Place {
   const here = shared.filter((i) => i.cylinders.includes(evidence.cylinder));
   const to = shared.map((i) => here.indexOf(i));
-  return { frame: frameFor(evidence, here, knowledge.conditions), indexOf: Uint16Array.from(sets, (flips) => projectedIndex(flips, to, here.length)) };
+  return {
+    frame: frameFor(evidence, here, knowledge.conditions),
+    indexOf: Uint16Array.from(sets, (flips) => projectedIndex(flips, to, here.length)),
+  };
 }
 
 /** Keeps what was prepared for a cylinder's evidence; evidence that did not change is the same object. */
@@ -144,7 +188,7 @@ function beliefIn(shared: ReadonlyMap<string, number>, cylinders: readonly Solve
     const known = shared.get(instance.id);
     const number = instance.cylinders[0] as number;
     const solved = cylinders.find(({ cylinder }) => cylinder.evidence.cylinder === number) as SolvedCylinder;
-    const own = known === undefined ? local.get(number) ?? new Map([...coupledBeliefs(solved), ...ownBeliefs(solved)]) : undefined;
+    const own = known === undefined ? (local.get(number) ?? new Map([...coupledBeliefs(solved), ...ownBeliefs(solved)])) : undefined;
     if (own !== undefined) local.set(number, own);
     return Math.min(1, Math.max(0, known ?? own?.get(instance.id) ?? 0));
   };

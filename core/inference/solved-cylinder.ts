@@ -4,7 +4,13 @@ import type { PlugSum } from './plug-sum.ts';
 import type { Damping } from './symptoms.ts';
 
 /** One signed term of the symptom sum, as one cylinder sees it. */
-export type Term = { readonly part: number; readonly coefficient: number; readonly damping: Damping; readonly sums: readonly PlugSum[]; readonly table: Table };
+export type Term = {
+  readonly part: number;
+  readonly coefficient: number;
+  readonly damping: Damping;
+  readonly sums: readonly PlugSum[];
+  readonly table: Table;
+};
 
 export type SolvedCylinder = {
   readonly cylinder: Cylinder;
@@ -16,7 +22,10 @@ export type SolvedCylinder = {
 };
 
 /** Calls `visit` for every counted world of one cylinder with its probability. */
-export function forEachWorld({ terms, outside }: Pick<SolvedCylinder, 'terms' | 'outside'>, visit: (shared: number, local: number, probability: number) => void): void {
+export function forEachWorld(
+  { terms, outside }: Pick<SolvedCylinder, 'terms' | 'outside'>,
+  visit: (shared: number, local: number, probability: number) => void,
+): void {
   const starts = terms[0]?.table.starts ?? new Uint32Array(1);
   for (let s = 0; s + 1 < starts.length; s += 1) {
     const start = starts[s] as number;

@@ -23,10 +23,12 @@ const fires = (rule: StopRule, plug: PlugEvidence, cylinder: CylinderEvidence, e
   rule.anyOf.some((terms) => terms.length > 0 && terms.every((term) => termHolds(term, plug, cylinder, evidence)));
 
 export function stopsFor(rules: readonly StopRule[], evidence: Evidence): Stop[] {
-  return rules.flatMap((rule) => evidence.cylinders.flatMap((cylinder) => {
-    const plugs = cylinder.plugs.filter((plug) => fires(rule, plug, cylinder, evidence));
-    return plugs.length === 0 ? [] : [{ rule, cylinder: cylinder.cylinder, plugs }];
-  }));
+  return rules.flatMap((rule) =>
+    evidence.cylinders.flatMap((cylinder) => {
+      const plugs = cylinder.plugs.filter((plug) => fires(rule, plug, cylinder, evidence));
+      return plugs.length === 0 ? [] : [{ rule, cylinder: cylinder.cylinder, plugs }];
+    }),
+  );
 }
 
 /** One line a rule, with all the places where it fired. */
@@ -49,6 +51,9 @@ export const barsFor = (bars: readonly Bar[], evidence: Evidence): Bar[] =>
 /** Cautions without a term always stand; the others where one of their terms holds anywhere. */
 export function cautionsFor(cautions: readonly Caution[], evidence: Evidence): string[] {
   return cautions
-    .filter(({ when }) => when === undefined || when.some((term) => evidence.cylinders.some((c) => c.plugs.some((plug) => termHolds(term, plug, c, evidence)))))
+    .filter(
+      ({ when }) =>
+        when === undefined || when.some((term) => evidence.cylinders.some((c) => c.plugs.some((plug) => termHolds(term, plug, c, evidence)))),
+    )
     .map(({ words }) => words);
 }

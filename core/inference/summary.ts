@@ -59,7 +59,9 @@ export function verdictSentence(plugs: readonly Named[]): string {
 
 /** The shared part whose cylinders are just the ones that differ, if the engine record names one. */
 function sharedPart(faulty: readonly number[], engine: Engine): string | undefined {
-  const named = sharingGroups(engine).filter(({ kind, cylinders }) => kind !== 'ignition set' && cylinders.length > 1 && cylinders.length < engine.cylinders);
+  const named = sharingGroups(engine).filter(
+    ({ kind, cylinders }) => kind !== 'ignition set' && cylinders.length > 1 && cylinders.length < engine.cylinders,
+  );
   return named.find(({ cylinders }) => cylinders.length === faulty.length && cylinders.every((n) => faulty.includes(n)))?.name;
 }
 
@@ -67,14 +69,20 @@ function sharedPart(faulty: readonly number[], engine: Engine): string | undefin
 export function patternText(plugs: readonly Named[], engine: Engine): string {
   const judged = plugs.filter((p) => p.verdict !== 'undetermined');
   const bad = judged.filter((p) => p.verdict !== 'normal');
-  const faulty = [...new Set(bad.map((p) => p.cylinder))];
-  const positions = new Set(bad.map((p) => p.position));
   if (judged.length === 0) return 'Nothing stands out yet: no plug could be judged.';
-  if (faulty.length === 0) return judged.length === plugs.length ? 'All plugs that were read look normal.' : 'The plugs that could be judged look normal.';
-  if (engine.cylinders === 1) return 'One cylinder: there is no neighbour to compare with.';
-  if (bad.length === judged.length && new Set(bad.map((p) => p.verdict)).size === 1 && bad.length > 1) return 'The whole set is alike: look for one cause that all cylinders share.';
+  if (bad.length === 0)
+    return judged.length === plugs.length ? 'All plugs that were read look normal.' : 'The plugs that could be judged look normal.';
+  return engine.cylinders === 1 ? 'One cylinder: there is no neighbour to compare with.' : faultPattern(bad, judged, engine);
+}
+
+function faultPattern(bad: readonly Named[], judged: readonly Named[], engine: Engine): string {
+  const faulty = [...new Set(bad.map((p) => p.cylinder))];
+  const [position, ...others] = new Set(bad.map((p) => p.position));
+  const alike = bad.length > 1 && bad.length === judged.length && new Set(bad.map((p) => p.verdict)).size === 1;
+  if (alike) return 'The whole set is alike: look for one cause that all cylinders share.';
   if (faulty.length === 1) return `Cylinder ${faulty[0]} alone differs: look for a cause of that cylinder before any shared one.`;
-  if (positions.size === 1 && bad[0]?.position !== 'only' && judged.some((p) => p.position !== bad[0]?.position)) return `Only the ${bad[0]?.position} plugs are at fault: look for what sets them apart before any cause of the whole engine.`;
+  const onePosition = others.length === 0 && judged.some((p) => p.position !== position);
+  if (onePosition) return `Only the ${position} plugs are at fault: look for what sets them apart before any cause of the whole engine.`;
   if (faulty.length === engine.cylinders) return 'Every cylinder has a plug at fault, but not all alike.';
   const shared = sharedPart(faulty, engine);
   return `Cylinders ${listWords(faulty)} differ from the rest: ${shared === undefined ? 'compare what they share' : `they share ${shared}`}.`;

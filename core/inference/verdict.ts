@@ -21,7 +21,10 @@ export function verdictBeliefs(belief: PlugBelief, conditions: readonly Conditio
   const of = (i: number): Verdict => (conditions[i] as Condition).verdict;
   const normal = beliefThat(belief, (set) => set.every((i) => of(i) === 'normal'));
   const faults = VERDICTS.filter((v) => v !== 'normal' && v !== 'undetermined');
-  return new Map<Verdict, number>([['normal', normal], ...faults.map((v): [Verdict, number] => [v, beliefThat(belief, (set) => set.some((i) => of(i) === v))])]);
+  return new Map<Verdict, number>([
+    ['normal', normal],
+    ...faults.map((v): [Verdict, number] => [v, beliefThat(belief, (set) => set.some((i) => of(i) === v))]),
+  ]);
 }
 
 function thermalOf(belief: PlugBelief, conditions: readonly Condition[]): PlugVerdict['thermal'] {
@@ -31,7 +34,10 @@ function thermalOf(belief: PlugBelief, conditions: readonly Condition[]): PlugVe
   return { tooCold, inWindow: Math.max(0, 1 - tooHot - tooCold), tooHot };
 }
 
-/** The judgement on one plug. Two faults may both hold, so a rival counts against the first only where one must give way: normal against any fault, or two faults that do not reach a half together. */
+/**
+ * The judgement on one plug. Two faults may both hold, so a rival counts against the first only where one must give way:
+ * normal against any fault, or two faults that do not reach a half together.
+ */
 export function judge(belief: PlugBelief, conditions: readonly Condition[], anythingSeen: boolean): PlugVerdict {
   const beliefs = verdictBeliefs(belief, conditions);
   const thermal = thermalOf(belief, conditions);
@@ -39,6 +45,13 @@ export function judge(belief: PlugBelief, conditions: readonly Condition[], anyt
   const [first, second] = ranked as [[Verdict, number], [Verdict, number]];
   const open = !anythingSeen || first[1] < LEAST_BELIEF || (first[1] < 0.5 + LEAST_MARGIN && first[1] - second[1] < LEAST_MARGIN);
   if (open) return { verdict: 'undetermined', also: [], belief: anythingSeen ? first[1] : 0, thermal, beliefs };
-  const also = first[0] === 'normal' ? [] : ranked.slice(1).filter(([v, p]) => v !== 'normal' && p >= SECOND).map(([v]) => v).slice(0, 2);
+  const also =
+    first[0] === 'normal'
+      ? []
+      : ranked
+          .slice(1)
+          .filter(([v, p]) => v !== 'normal' && p >= SECOND)
+          .map(([v]) => v)
+          .slice(0, 2);
   return { verdict: first[0], also, belief: first[1], thermal, beliefs };
 }

@@ -18,19 +18,37 @@ const changed = (instances: readonly Instance[], set: ReadonlySet<Instance>): nu
 function reachesBeyond(instance: Instance, evidence: Evidence): boolean {
   const cylinder = evidence.cylinders.find((c) => instance.cylinders.includes(c.cylinder));
   const plugs = cylinder?.plugs.filter((plug) => instance.plugs.includes(plug.key)).length ?? 0;
-  return (instance.cause.makes.length > 0 && plugs > 1) || (cylinder?.seen ?? []).some((seen) => instance.cause.shows.some((link) => link.finding === seen.finding));
+  return (
+    (instance.cause.makes.length > 0 && plugs > 1) ||
+    (cylinder?.seen ?? []).some((seen) => instance.cause.shows.some((link) => link.finding === seen.finding))
+  );
 }
 
 function admitted(network: Network, evidence: Evidence, set: ReadonlySet<Instance>, bounds: Bounds): boolean {
   const shared = changed(network.shared, set);
   if (shared > bounds.changes) return false;
   return [...network.local].every(([cylinder, own]) => {
-    const here = changed(network.shared.filter((i) => i.cylinders.includes(cylinder)), set);
-    return here + changed(own.filter((i) => reachesBeyond(i, evidence)), set) <= bounds.changes;
+    const here = changed(
+      network.shared.filter((i) => i.cylinders.includes(cylinder)),
+      set,
+    );
+    return (
+      here +
+        changed(
+          own.filter((i) => reachesBeyond(i, evidence)),
+          set,
+        ) <=
+      bounds.changes
+    );
   });
 }
 
-function shown(seen: Observation, sources: readonly { readonly is: string; readonly p: number }[][], healthy: Readonly<Record<string, number>>, values: readonly string[]): number {
+function shown(
+  seen: Observation,
+  sources: readonly { readonly is: string; readonly p: number }[][],
+  healthy: Readonly<Record<string, number>>,
+  values: readonly string[],
+): number {
   const weigh = (p: (value: string) => number): number => values.reduce((sum, value, i) => sum + p(value) * (seen.weights[i] ?? 0), 0);
   const all = Object.values(healthy).reduce((a, b) => a + b, 0);
   const rest = weigh((value) => (healthy[value] ?? 0) / all);
@@ -38,17 +56,31 @@ function shown(seen: Observation, sources: readonly { readonly is: string; reado
   const unmarked = marks.reduce((p, m) => p * (1 - m), 1);
   const total = marks.reduce((a, b) => a + b, 0);
   if (total === 0) return rest;
-  return unmarked * rest + (1 - unmarked) * weigh((value) => sources.flat().filter((link) => link.is === value).reduce((sum, link) => sum + link.p, 0) / total);
+  return (
+    unmarked * rest +
+    (1 - unmarked) *
+      weigh(
+        (value) =>
+          sources
+            .flat()
+            .filter((link) => link.is === value)
+            .reduce((sum, link) => sum + link.p, 0) / total,
+      )
+  );
 }
 
-const links = (list: readonly { readonly finding: string; readonly is: string; readonly strength: keyof typeof STRENGTHS }[], finding: string): { is: string; p: number }[] =>
-  list.filter((link) => link.finding === finding).map((link) => ({ is: link.is, p: STRENGTHS[link.strength] }));
+const links = (
+  list: readonly { readonly finding: string; readonly is: string; readonly strength: keyof typeof STRENGTHS }[],
+  finding: string,
+): { is: string; p: number }[] => list.filter((link) => link.finding === finding).map((link) => ({ is: link.is, p: STRENGTHS[link.strength] }));
 
 function symptomAbsent(symptom: string, world: World, cylinder: CylinderEvidence | undefined, network: Network): number {
   const { conditions } = network.knowledge;
   const causes = [...world.causes].filter((i) => cylinder === undefined || i.cylinders.includes(cylinder.cylinder));
   const plugs = [...world.conditions].filter(([key]) => cylinder === undefined || cylinder.plugs.some((plug) => plug.key === key));
-  const given = [...causes.map((i) => i.cause.gives), ...plugs.flatMap(([, set]) => [...set].map((k) => conditions[k]?.gives ?? []))].flat().filter((link) => link.symptom === symptom);
+  const given = [...causes.map((i) => i.cause.gives), ...plugs.flatMap(([, set]) => [...set].map((k) => conditions[k]?.gives ?? []))]
+    .flat()
+    .filter((link) => link.symptom === symptom);
   return (1 - HEALTHY_SYMPTOM) * given.reduce((p, link) => p * (1 - STRENGTHS[link.strength]), 1);
 }
 
@@ -57,15 +89,31 @@ function weight(world: World, network: Network, evidence: Evidence, instances: r
   let w = instances.reduce((p, i) => p * (world.causes.has(i) ? i.prior : 1 - i.prior), 1);
   for (const cylinder of evidence.cylinders) {
     const causes = [...world.causes].filter((i) => i.cylinders.includes(cylinder.cylinder));
-    for (const seen of cylinder.seen) w *= shown(seen, causes.map((i) => links(i.cause.shows, seen.finding)), HEALTHY_CYLINDER[seen.finding], CYLINDER_FINDINGS[seen.finding]);
+    for (const seen of cylinder.seen)
+      w *= shown(
+        seen,
+        causes.map((i) => links(i.cause.shows, seen.finding)),
+        HEALTHY_CYLINDER[seen.finding],
+        CYLINDER_FINDINGS[seen.finding],
+      );
     for (const symptom of cylinder.symptoms) w *= 1 - symptomAbsent(symptom, world, cylinder, network);
     for (const plug of cylinder.plugs) {
       const there = world.conditions.get(plug.key) ?? new Set();
       conditions.forEach((condition, k) => {
-        const away = causes.filter((i) => i.plugs.includes(plug.key)).flatMap((i) => i.cause.makes).filter((m) => m.condition === condition.id).reduce((p, m) => p * (1 - STRENGTHS[m.strength]), 1 - condition.leak);
+        const away = causes
+          .filter((i) => i.plugs.includes(plug.key))
+          .flatMap((i) => i.cause.makes)
+          .filter((m) => m.condition === condition.id)
+          .reduce((p, m) => p * (1 - STRENGTHS[m.strength]), 1 - condition.leak);
         w *= there.has(k) ? 1 - away : away;
       });
-      for (const seen of plug.seen) w *= shown(seen, [...there].map((k) => links(conditions[k]?.shows ?? [], seen.finding)), HEALTHY_PLUG[seen.finding], PLUG_FINDINGS[seen.finding]);
+      for (const seen of plug.seen)
+        w *= shown(
+          seen,
+          [...there].map((k) => links(conditions[k]?.shows ?? [], seen.finding)),
+          HEALTHY_PLUG[seen.finding],
+          PLUG_FINDINGS[seen.finding],
+        );
     }
   }
   for (const symptom of evidence.present) w *= 1 - symptomAbsent(symptom, world, undefined, network);
@@ -80,7 +128,10 @@ export function bruteForce(network: Network, evidence: Evidence, bounds: Bounds)
   const instances = [...network.shared, ...[...network.local.values()].flat()];
   const plugs = evidence.cylinders.flatMap((c) => c.plugs.map((plug) => plug.key));
   const sets = subsetsOf(network.knowledge.conditions.map((_, k) => k)).filter((set) => set.length <= bounds.conditions);
-  const arrangements = plugs.reduce<ReadonlyMap<string, ReadonlySet<number>>[]>((all, key) => all.flatMap((map) => sets.map((set) => new Map([...map, [key, new Set(set)]]))), [new Map()]);
+  const arrangements = plugs.reduce<ReadonlyMap<string, ReadonlySet<number>>[]>(
+    (all, key) => all.flatMap((map) => sets.map((set) => new Map([...map, [key, new Set(set)]]))),
+    [new Map()],
+  );
   const causes = new Map<string, number>(instances.map((i) => [i.id, 0]));
   const conditions = new Map<string, number>();
   let total = 0;
@@ -91,7 +142,11 @@ export function bruteForce(network: Network, evidence: Evidence, bounds: Bounds)
       const w = weight({ causes: set, conditions: arrangement }, network, evidence, instances);
       total += w;
       for (const i of set) causes.set(i.id, (causes.get(i.id) ?? 0) + w);
-      for (const [key, there] of arrangement) for (const k of there) { const name = `${key}/${network.knowledge.conditions[k]?.id}`; conditions.set(name, (conditions.get(name) ?? 0) + w); }
+      for (const [key, there] of arrangement)
+        for (const k of there) {
+          const name = `${key}/${network.knowledge.conditions[k]?.id}`;
+          conditions.set(name, (conditions.get(name) ?? 0) + w);
+        }
     }
   }
   const scaled = (map: ReadonlyMap<string, number>): Map<string, number> => new Map([...map].map(([key, w]) => [key, w / total]));

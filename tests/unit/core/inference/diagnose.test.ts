@@ -11,7 +11,11 @@ const sooty: Tip = { noseColour: 'black', noseSurface: 'matt soot', deposit: 'dr
 const oily: Tip = { noseColour: 'black', noseSurface: 'wet', deposit: 'wet oil', shellRim: 'wet oil' };
 
 const four = (tips: readonly Tip[], extra: Partial<ReadingSheet> = {}): ReadingSheet => ({
-  format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cylinders: 4, layout: 'inline', cycle: 'four-stroke' }, plugs: tips.map((tip, i) => ({ cylinder: i + 1, tip })) as ReadingSheet['plugs'], ...extra,
+  format: 'corenose.reading-sheet',
+  version: 1,
+  engine: { use: 'road', cylinders: 4, layout: 'inline', cycle: 'four-stroke' },
+  plugs: tips.map((tip, i) => ({ cylinder: i + 1, tip })) as ReadingSheet['plugs'],
+  ...extra,
 });
 const read = (sheet: ReadingSheet): Findings => diagnose(sheet, { knowledge: KNOWLEDGE, digest: 'test' });
 const verdicts = ({ plugs }: Findings): string[] => plugs.map((plug) => plug.verdict);
@@ -58,11 +62,18 @@ describe('a set of plugs read together', () => {
   });
 
   it('counts a doubted value for less than a sure one', () => {
-    fc.assert(fc.property(fc.constantFrom(sooty, oily), (tip) => {
-      const fault = tip === sooty ? 'dry carbon fouling' : 'oil fouling';
-      const belief = (unsure: boolean): number => conclude(four([{ deposit: tip.deposit, ...(unsure ? { unsure: ['deposit'] } : {}) }, tan, tan, tan]), KNOWLEDGE).judged[0]?.judgement.beliefs.get(fault) ?? 0;
-      expect(belief(true)).toBeLessThan(belief(false));
-    }), { numRuns: 2 });
+    fc.assert(
+      fc.property(fc.constantFrom(sooty, oily), (tip) => {
+        const fault = tip === sooty ? 'dry carbon fouling' : 'oil fouling';
+        const belief = (unsure: boolean): number =>
+          conclude(
+            four([{ deposit: tip.deposit, ...(unsure ? { unsure: ['deposit'] } : {}) }, tan, tan, tan]),
+            KNOWLEDGE,
+          ).judged[0]?.judgement.beliefs.get(fault) ?? 0;
+        expect(belief(true)).toBeLessThan(belief(false));
+      }),
+      { numRuns: 2 },
+    );
   });
 
   it('explains each cause by the arithmetic itself: taking the observation away moves its log-odds by the stated bits', () => {

@@ -8,18 +8,37 @@ import { STRENGTHS } from '../../../../core/knowledge/strengths.ts';
 import type { Check } from '../../../../core/knowledge/types.ts';
 import { cause, condition, knowledge, makes, shows } from './small-knowledge.ts';
 
-const compression: Check = { id: 'compression', name: 'Measure the compression', scope: 'cylinder', minutes: 10, tells: { finding: 'compression' }, how: 'Measure.', cautions: [], because: 'made up', source: 'common practice' };
+const compression: Check = {
+  id: 'compression',
+  name: 'Measure the compression',
+  scope: 'cylinder',
+  minutes: 10,
+  tells: { finding: 'compression' },
+  how: 'Measure.',
+  cautions: [],
+  because: 'made up',
+  source: 'common practice',
+};
 
 /** Two rivals that look alike on the plug; one of them lowers the compression. */
 const kb = knowledge(
   [condition('oil', { leak: 0, verdict: 'oil fouling', shows: [shows('deposit', 'wet oil', 'almost always')] })],
   [
-    cause('rings', { scope: 'cylinder', makes: [makes('oil', 'usually')], shows: [{ finding: 'compression', is: 'low', strength: 'usually', because: 'made up', source: 'common practice' }] }),
+    cause('rings', {
+      scope: 'cylinder',
+      makes: [makes('oil', 'usually')],
+      shows: [{ finding: 'compression', is: 'low', strength: 'usually', because: 'made up', source: 'common practice' }],
+    }),
     cause('guides', { scope: 'cylinder', makes: [makes('oil', 'usually')] }),
   ],
 );
 
-const evidence = evidenceOf({ format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cylinders: 1 }, plugs: [{ cylinder: 1, tip: { deposit: 'wet oil' } }] });
+const evidence = evidenceOf({
+  format: 'corenose.reading-sheet',
+  version: 1,
+  engine: { use: 'road', cylinders: 1 },
+  plugs: [{ cylinder: 1, tip: { deposit: 'wet oil' } }],
+});
 const worlds = worldsOf(solverFor(networkFor(kb, evidence))(evidence), 1);
 
 const entropy = (ps: readonly number[]): number => ps.reduce((h, p) => (p > 0 ? h - p * Math.log2(p) : h), 0);
@@ -27,8 +46,14 @@ const entropy = (ps: readonly number[]): number => ps.reduce((h, p) => (p > 0 ? 
 describe('the next check', () => {
   it('gains what the definition of mutual information says', () => {
     // Shannon: I = H(decision) - Σ P(outcome) H(decision | outcome), summed here over the worlds straight from the definition.
-    const key = (w: (typeof worlds)[number]): string => w.causes.map((i) => i.cause.cure).sort().join();
-    const by = (list: readonly { key: string; p: number }[]): number[] => [...list.reduce((m, { key: k, p }) => m.set(k, (m.get(k) ?? 0) + p), new Map<string, number>()).values()];
+    const key = (w: (typeof worlds)[number]): string =>
+      w.causes
+        .map((i) => i.cause.cure)
+        .sort()
+        .join();
+    const by = (list: readonly { key: string; p: number }[]): number[] => [
+      ...list.reduce((m, { key: k, p }) => m.set(k, (m.get(k) ?? 0) + p), new Map<string, number>()).values(),
+    ];
     const healthy: Readonly<Record<string, number>> = HEALTHY_CYLINDER.compression;
     const all = Object.values(healthy).reduce((a, b) => a + b, 0);
     const chance = (w: (typeof worlds)[number], value: string): number => {
@@ -54,6 +79,12 @@ describe('the next check', () => {
   });
 
   it('measures a decision between two like chances as one bit', () => {
-    expect(decisionEntropy([{ probability: 0.5, decision: 0 }, { probability: 0.25, decision: 1 }, { probability: 0.25, decision: 1 }])).toBeCloseTo(1, 12);
+    expect(
+      decisionEntropy([
+        { probability: 0.5, decision: 0 },
+        { probability: 0.25, decision: 1 },
+        { probability: 0.25, decision: 1 },
+      ]),
+    ).toBeCloseTo(1, 12);
   });
 });

@@ -12,17 +12,36 @@ import { anyKnowledge, anySmallSheet, cause, condition, knowledge, makes, shows 
 describe('the marking model', () => {
   it('is the noisy-OR with leak for a finding that is there or not', () => {
     // Closed form: Pearl, Probabilistic Reasoning in Intelligent Systems, 1988, section 4.3.2: P(present) = 1 - (1 - leak) Π (1 - p_i).
-    fc.assert(fc.property(fc.double({ min: 0, max: 0.5, noNaN: true }), fc.array(fc.double({ min: 0.001, max: 0.97, noNaN: true }), { maxLength: 4 }), (leak, ps) => {
-      const noisyOr = 1 - (1 - leak) * ps.reduce((q, p) => q * (1 - p), 1);
-      expect(reportProbability(leak, ps.map((p) => ({ mark: p, report: p })))).toBeCloseTo(noisyOr, 12);
-    }));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        fc.array(fc.double({ min: 0.001, max: 0.97, noNaN: true }), { maxLength: 4 }),
+        (leak, ps) => {
+          const noisyOr = 1 - (1 - leak) * ps.reduce((q, p) => q * (1 - p), 1);
+          expect(
+            reportProbability(
+              leak,
+              ps.map((p) => ({ mark: p, report: p })),
+            ),
+          ).toBeCloseTo(noisyOr, 12);
+        },
+      ),
+    );
   });
 });
 
 describe('beliefs', () => {
   it('follow Bayes’ rule worked by hand for one cause, one condition, one finding', () => {
-    const kb = knowledge([condition('soot', { leak: 0, shows: [shows('deposit', 'dry soot', 'usually')] })], [cause('rich', { scope: 'cylinder', makes: [makes('soot', 'often')] })]);
-    const evidence = evidenceOf({ format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cylinders: 1 }, plugs: [{ cylinder: 1, tip: { deposit: 'dry soot' } }] });
+    const kb = knowledge(
+      [condition('soot', { leak: 0, shows: [shows('deposit', 'dry soot', 'usually')] })],
+      [cause('rich', { scope: 'cylinder', makes: [makes('soot', 'often')] })],
+    );
+    const evidence = evidenceOf({
+      format: 'corenose.reading-sheet',
+      version: 1,
+      engine: { use: 'road', cylinders: 1 },
+      plugs: [{ cylinder: 1, tip: { deposit: 'dry soot' } }],
+    });
     const network = networkFor(kb, evidence);
     const rest = 0.8 / [35, 55, 1, 1, 0.8, 0.3, 0.5, 0.4, 0.3, 0.5, 0.2, 0.4, 0.2, 0.3, 0.05, 0.1, 0.3].reduce((a, b) => a + b, 0);
     const sooted = STRENGTHS.usually + (1 - STRENGTHS.usually) * rest;
@@ -32,16 +51,24 @@ describe('beliefs', () => {
   });
 
   it('equal a sum over every world within the bounds, for causes and for conditions', () => {
-    fc.assert(fc.property(anyKnowledge, anySmallSheet, (kb, sheet) => {
-      const evidence = evidenceOf(sheet);
-      const network = networkFor(kb, evidence);
-      const solution = solverFor(network)(evidence);
-      const brute = bruteForce(network, evidence, SOLVER_BOUNDS);
-      for (const instance of [...network.shared, ...[...network.local.values()].flat()]) expect(solution.belief(instance)).toBeCloseTo(brute.causes.get(instance.id) ?? NaN, 6);
-      solution.cylinders.forEach((solved, c) => plugBeliefs(solved).forEach((plug, p) => {
-        const key = evidence.cylinders[c]?.plugs[p]?.key;
-        kb.conditions.forEach(({ id }, k) => expect(beliefThat(plug, (set) => set.includes(k))).toBeCloseTo(brute.conditions.get(`${key}/${id}`) ?? NaN, 5));
-      }));
-    }), { numRuns: 60 });
+    fc.assert(
+      fc.property(anyKnowledge, anySmallSheet, (kb, sheet) => {
+        const evidence = evidenceOf(sheet);
+        const network = networkFor(kb, evidence);
+        const solution = solverFor(network)(evidence);
+        const brute = bruteForce(network, evidence, SOLVER_BOUNDS);
+        for (const instance of [...network.shared, ...[...network.local.values()].flat()])
+          expect(solution.belief(instance)).toBeCloseTo(brute.causes.get(instance.id) ?? NaN, 6);
+        solution.cylinders.forEach((solved, c) =>
+          plugBeliefs(solved).forEach((plug, p) => {
+            const key = evidence.cylinders[c]?.plugs[p]?.key;
+            kb.conditions.forEach(({ id }, k) =>
+              expect(beliefThat(plug, (set) => set.includes(k))).toBeCloseTo(brute.conditions.get(`${key}/${id}`) ?? NaN, 5),
+            );
+          }),
+        );
+      }),
+      { numRuns: 60 },
+    );
   }, 120_000);
 });
