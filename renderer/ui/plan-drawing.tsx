@@ -23,6 +23,7 @@ export function cylinderSpots(plan: EnginePlan): readonly { readonly cylinder: n
 
 type PlanProps = {
   readonly plan: EnginePlan;
+  /** '' where words beside the drawing say the same. */
   readonly label: string;
   /** Whether the plug holes and their numbers are drawn; without them something else is laid over the plan. */
   readonly holes?: boolean;
@@ -40,7 +41,7 @@ const Hole = ({ place, twin }: { place: PlanPlace; twin: boolean }) => (
 export function PlanDrawing({ plan, label, holes = true, children }: PlanProps) {
   const twin = plan.places.some((place) => place.position !== 'only');
   return (
-    <svg className={styles.plan} viewBox={`0 0 ${plan.width} ${plan.height}`} role="img" aria-label={label}>
+    <svg className={styles.plan} viewBox={`0 0 ${plan.width} ${plan.height}`} {...(label === '' ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label })}>
       {plan.outline.map((shape, i) => <Outline key={i} shape={shape} />)}
       {holes && plan.places.map((place) => <Hole key={`${place.cylinder} ${place.position}`} place={place} twin={twin} />)}
       {holes && twin && cylinderSpots(plan).map(({ cylinder, x, y }) => <text key={cylinder} className={styles.between} x={x} y={y}>{cylinder}</text>)}

@@ -77,7 +77,7 @@ describe('the log of an engine', () => {
     await user.click(await screen.findByRole('button', { name: 'More for Bench four' }));
     await user.click(await screen.findByRole('menuitem', { name: 'Take the engine off the shelf' }));
     await user.click(await screen.findByRole('button', { name: 'Undo' }));
-    expect(await screen.findByRole('link', { name: /Bench four/ })).toBeTruthy();
+    expect(await screen.findByRole('link', { name: /^Bench four/ })).toBeTruthy();
   });
 });
 
