@@ -24,3 +24,8 @@ export type NewtonMetre = z.infer<typeof newtonMetre>;
 export type PoundFoot = z.infer<typeof poundFoot>;
 export type Kilometre = z.infer<typeof kilometre>;
 export type Mile = z.infer<typeof mile>;
+/** Only computed, never read from outside: a type without a parser. */
+export type Kilovolt = number & z.$brand<'kV'>;
+export type Megohm = number & z.$brand<'MΩ'>;
+export type Kilonewton = number & z.$brand<'kN'>;
+export type Metre = number & z.$brand<'m'>;
