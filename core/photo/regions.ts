@@ -1,0 +1,88 @@
+import type { LabPixels } from './lab-pixels.ts';
+import type { Lab } from './lab.ts';
+import type { Geometry } from './locate.ts';
+import { medianOf, quantileOf, spreadAround } from './order.ts';
+import type { PixelImage } from './pixels.ts';
+import { depthIn, type Ring } from './ring-fit.ts';
+import { underStrap } from './strap.ts';
+import { atLightness, type Tint } from './tint.ts';
+
+/** Colour of a part: `lab` its lightness and the median of what survives shading, `spread` a robust standard deviation of each, from `pixels` pixels. */
+export type RegionColour = { readonly lab: Lab; readonly spread: Lab; readonly pixels: number; readonly tint: Tint };
+
+/** Fewer pixels than this do not make a colour. */
+const FEWEST = 25;
+/** Share of the bore that the centre electrode takes at most: common practice, no source. */
+const ELECTRODE = 0.285;
+
+type Inside = (x: number, y: number) => boolean;
+
+/** Index of every pixel within `reach` pixels of a place for which `inside` holds. */
+function placesWhere({ width, height }: PixelImage, centre: { x: number; y: number }, reach: number, inside: Inside): Int32Array {
+  const places: number[] = [];
+  for (let y = Math.max(0, Math.floor(centre.y - reach)); y < Math.min(height, centre.y + reach); y += 1) {
+    for (let x = Math.max(0, Math.floor(centre.x - reach)); x < Math.min(width, centre.x + reach); x += 1) {
+      if (inside(x + 0.5, y + 0.5)) places.push(y * width + x);
+    }
+  }
+  return Int32Array.from(places);
+}
+
+/** A test for the visible face of the nose: up to `rim` of its radius, off the electrode and `margin` bore radii off the strap. */
+export function onNose({ nose, bore, strap }: Geometry, rim: number, margin: number): Inside {
+  const covered = underStrap(strap, bore, margin);
+  const electrode = Math.min(ELECTRODE * bore.r, 0.62 * nose.r);
+  return (x, y) => depthIn(nose, x, y) < rim && Math.hypot(x - nose.x, y - nose.y) > electrode && !covered(x, y);
+}
+
+export const nosePlaces = (image: PixelImage, geometry: Geometry, rim: number, margin: number): Int32Array =>
+  placesWhere(image, geometry.nose, 1.25 * geometry.nose.r, onNose(geometry, rim, margin));
+
+/** The middle of the ground electrode over the cavity and the nose. */
+export function strapPlaces(image: PixelImage, { bore, strap }: Geometry): Int32Array {
+  const onBar = underStrap({ ...strap, half: 0.7 * strap.half, end: strap.end + 0.06 }, bore, 0);
+  return placesWhere(image, bore, bore.r, (x, y) => onBar(x, y) && depthIn(bore, x, y) < 0.92);
+}
+
+/** The end of the centre electrode where the strap leaves it free. */
+export function electrodePlaces(image: PixelImage, { bore, nose, strap }: Geometry): Int32Array {
+  const covered = underStrap(strap, bore, 0.05);
+  const r = Math.min(0.14 * bore.r, 0.3 * nose.r);
+  return placesWhere(image, nose, r, (x, y) => Math.hypot(x - nose.x, y - nose.y) < r && !covered(x, y));
+}
+
+/** Places on the face of the shell between the bore and its outer edge, without the foot of the strap: 10 rings of 256. */
+export function rimPlaces(image: PixelImage, { bore, face, strap }: Geometry): Int32Array {
+  const covered = underStrap({ ...strap, half: strap.half + 0.1, end: 0 }, bore, 0);
+  return ringPlaces(image, bore, 1.05, Math.max(1.12, (0.97 * face.r) / bore.r), covered);
+}
+
+/** Places just outside the thread, where the hexagon or the flank of the shell shows. */
+export const flankPlaces = (image: PixelImage, { bore, shell }: Geometry): Int32Array =>
+  ringPlaces(image, bore, (1.03 * shell.r) / bore.r, (1.2 * shell.r) / bore.r, () => false);
+
+function ringPlaces({ width, height }: PixelImage, ring: Ring, from: number, to: number, covered: Inside): Int32Array {
+  const places: number[] = [];
+  for (let i = 0; i < 10; i += 1) {
+    for (let k = 0; k < 256; k += 1) {
+      const angle = (2 * Math.PI * k) / 256;
+      const press = 1 + (ring.c2 * Math.cos(2 * angle) + ring.s2 * Math.sin(2 * angle)) / ring.r;
+      const r = ring.r * press * (from + ((to - from) * (i + 0.5)) / 10);
+      const [x, y] = [ring.x + r * Math.cos(angle), ring.y + r * Math.sin(angle)];
+      if (x >= 0 && y >= 0 && x < width && y < height && !covered(x, y)) places.push(Math.floor(y) * width + Math.floor(x));
+    }
+  }
+  return Int32Array.from(places);
+}
+
+/** The colour of pixels for which `counts` holds; nothing of too few. `lightness` is the share of pixels that are darker than the L* given. */
+export function colourOf({ l, a, b }: LabPixels, lightness: number, counts: (i: number) => boolean = () => true): RegionColour | undefined {
+  const chosen = Array.from(l.keys()).filter(counts);
+  if (chosen.length < FEWEST) return undefined;
+  const of = (value: (i: number) => number): Float32Array => Float32Array.from(chosen, value);
+  const scale = (i: number): number => Math.max(4, (l[i] ?? 0) + 16);
+  const tint = { u: medianOf(of((i) => (a[i] ?? 0) / scale(i))), v: medianOf(of((i) => (b[i] ?? 0) / scale(i))) };
+  const lab = atLightness(tint, quantileOf(of((i) => l[i] ?? 0), lightness));
+  const spreadOf = (values: Float32Array): number => spreadAround(values, medianOf(values));
+  return { lab, tint, spread: [spreadOf(of((i) => l[i] ?? 0)), spreadOf(of((i) => a[i] ?? 0)), spreadOf(of((i) => b[i] ?? 0))], pixels: chosen.length };
+}

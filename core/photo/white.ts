@@ -1,0 +1,82 @@
+import { adaptation } from './bradford.ts';
+import { D65, xyzFromLab, type Lab } from './lab.ts';
+import { after, applied, diagonal, scaled, type Matrix, type Triple } from './matrix.ts';
+import { quantileOf } from './order.ts';
+import type { Box, PixelImage } from './pixels.ts';
+import { LIGHT_OF_BYTE, RGB_TO_XYZ, xyzFromLinear, type LinearRgb } from './srgb.ts';
+
+/** What the colours of a picture stand on. Lightness is known only where the light that the reference sends back is. */
+export type WhiteReference =
+  | { readonly kind: 'patch'; readonly taken: 'grey card' | 'white paper' }
+  | { readonly kind: 'estimated'; readonly taken: 'bare metal' }
+  | { readonly kind: 'none' };
+
+/** `toRelative` turns linear sRGB of the camera into XYZ on the corrected white, each part of D65's. */
+export type Balance = { readonly reference: WhiteReference; readonly toRelative: Matrix };
+
+/** Why an area cannot be the reference. */
+export type PatchFault = 'too small' | 'clipped' | 'too dark';
+
+/** L* of the usual grey card and of plain office paper: common practice, no source. Their hue is taken as none. */
+const GREY_CARD: Lab = [51, 0, 0];
+const WHITE_PAPER: Lab = [93, 0, 0];
+/** Colour of a bare steel shell: design estimate. */
+const STEEL: Lab = [60, 0.6, 3];
+const PAPER_IS_BRIGHTER_THAN = 0.36;
+/** Cameras leave some room above white; without a reference the exposure is taken to be this share of full. */
+const USUAL_EXPOSURE = 0.8;
+const SHRUNK = 0.72;
+
+const toPartsOfWhite = diagonal([1 / D65[0], 1 / D65[1], 1 / D65[2]]);
+
+const asTaken: Balance = { reference: { kind: 'none' }, toRelative: scaled(after(toPartsOfWhite, RGB_TO_XYZ), 1 / USUAL_EXPOSURE) };
+
+/** The matrix that makes `neutral` look like `surface` at the luminance `y` (1 is white), by Bradford adaptation in linear light. */
+function balanced(neutral: LinearRgb, surface: Lab, y: number): Matrix {
+  const [from, to] = [xyzFromLinear(neutral), xyzFromLab(surface)];
+  const relative = (xyz: Triple): Triple => [xyz[0] / xyz[1], 1, xyz[2] / xyz[1]];
+  return after(toPartsOfWhite, scaled(after(adaptation(relative(from), relative(to)), RGB_TO_XYZ), y / from[1]));
+}
+
+/** Balance on an area that a person says is neutral: a grey card if it is of middling brightness, else white paper. */
+export function balanceOnPatch(image: PixelImage, box: Box): Balance | PatchFault {
+  const neutral = patchLight(image, box);
+  if (typeof neutral === 'string') return neutral;
+  const luminance = xyzFromLinear(neutral)[1];
+  const taken = luminance > PAPER_IS_BRIGHTER_THAN ? 'white paper' : 'grey card';
+  const surface = taken === 'white paper' ? WHITE_PAPER : GREY_CARD;
+  return { reference: { kind: 'patch', taken }, toRelative: balanced(neutral, surface, xyzFromLab(surface)[1]) };
+}
+
+/** Mean of the middle 60 % of each channel's light, within the area shrunk to 72 %. */
+function patchLight({ width, height, rgb }: PixelImage, { x, y, w, h }: Box): LinearRgb | PatchFault {
+  const [cx, cy] = [x + w / 2, y + h / 2];
+  const [x0, x1] = [Math.max(0, Math.round(cx - (w * SHRUNK) / 2)), Math.min(width, Math.round(cx + (w * SHRUNK) / 2))];
+  const [y0, y1] = [Math.max(0, Math.round(cy - (h * SHRUNK) / 2)), Math.min(height, Math.round(cy + (h * SHRUNK) / 2))];
+  const count = (x1 - x0) * (y1 - y0);
+  if (x1 <= x0 || y1 <= y0 || count < 25) return 'too small';
+  const light: number[] = [];
+  for (let channel = 0; channel < 3; channel += 1) {
+    const bytes = new Float32Array(count);
+    let at = 0;
+    for (let j = y0; j < y1; j += 1) for (let i = x0; i < x1; i += 1, at += 1) bytes[at] = rgb[(j * width + i) * 3 + channel] ?? 0;
+    if (quantileOf(bytes, 0.95) >= 254) return 'clipped';
+    const middle = bytes.subarray(Math.floor(count * 0.2), Math.ceil(count * 0.8));
+    light.push(middle.reduce((sum, byte) => sum + (LIGHT_OF_BYTE[byte] ?? 0), 0) / middle.length);
+  }
+  const [red = 0, green = 0, blue = 0] = light;
+  return green < 0.02 || red <= 0 || blue <= 0 ? 'too dark' : [red, green, blue];
+}
+
+/** Balance on bare metal; `samples` are the light of places that should be steel. Without any, the camera's own balance stands. */
+export function balanceOnMetal(samples: readonly LinearRgb[]): Balance {
+  const usable = samples.filter(([red, green, blue]) => green > 0.008 && Math.min(red, blue) > 0.003);
+  if (usable.length === 0) return asTaken;
+  const middle = (of: (light: LinearRgb) => number): number => Math.exp(quantileOf(Float32Array.from(usable, (light) => Math.log(of(light))), 0.5));
+  const neutral: LinearRgb = [middle(([red, green]) => red / green), 1, middle(([, green, blue]) => blue / green)];
+  const y = xyzFromLinear(neutral)[1];
+  return { reference: { kind: 'estimated', taken: 'bare metal' }, toRelative: balanced(neutral, STEEL, y / USUAL_EXPOSURE) };
+}
+
+/** The three parts of white that light of the camera becomes. */
+export const relativeOf = ({ toRelative }: Balance, light: LinearRgb): Triple => applied(toRelative, light);
