@@ -45,7 +45,10 @@ function DraftTools() {
   const { title, date } = useSheet();
   const keep = async (): Promise<void> => {
     const error = await keepReading();
-    if (error !== null) return tell({ text: shell.error(error), tone: 'problem' });
+    if (error !== null) {
+      tell({ text: shell.error(error), tone: 'problem' });
+      return;
+    }
     tell({ text: shell.reading.keptMessage(title ?? (date === undefined ? shell.reading.untitled : formatDate(date))), tone: 'plain' });
     navigate({ page: 'engine', id: engineId });
   };

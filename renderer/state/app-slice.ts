@@ -18,7 +18,8 @@ export type AppSlice = {
   readonly changeSettings: (change: Partial<Settings>) => Promise<void>;
   readonly openLibrary: (kind: 'own' | 'demo') => Promise<AppError | null>;
   readonly recoverLibrary: (backup: string) => Promise<AppError | null>;
-  readonly tell: (message: Omit<Message, 'id'>) => void;
+  /** Gives back the id by which the message can be put away. */
+  readonly tell: (message: Omit<Message, 'id'>) => number;
   readonly dismiss: (id: number) => void;
 };
 
@@ -57,7 +58,11 @@ export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
       if (reply.ok) await adopt(reply.value);
       return reply.ok ? null : reply.error;
     },
-    tell: (message) => set(({ messages }) => ({ messages: [...messages, { ...message, id: (lastMessage += 1) }] })),
+    tell: (message) => {
+      const id = (lastMessage += 1);
+      set(({ messages }) => ({ messages: [...messages, { ...message, id }] }));
+      return id;
+    },
     dismiss: (id) => set(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) })),
   };
 };

@@ -73,7 +73,10 @@ export function EngineEditor({ id }: { id: string | null }) {
       return;
     }
     const reply = await saveEngine(id, checked.value);
-    if (!reply.ok) return tell({ text: shell.error(reply.error), tone: 'problem' });
+    if (!reply.ok) {
+      tell({ text: shell.error(reply.error), tone: 'problem' });
+      return;
+    }
     setEngineDraft(id ?? 'new', undefined);
     navigate({ page: 'engine', id: reply.value.id });
   };

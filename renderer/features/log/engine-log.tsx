@@ -25,7 +25,10 @@ function Head({ record }: { record: EngineRecord }) {
   };
   const remove = async (): Promise<void> => {
     const error = await removeEngine(record.id);
-    if (error !== null) return tell({ text: shell.error(error), tone: 'problem' });
+    if (error !== null) {
+      tell({ text: shell.error(error), tone: 'problem' });
+      return;
+    }
     tell({ text: engines.removed(name), tone: 'plain', undo: () => void restore() });
     navigate({ page: 'shelf' });
   };

@@ -13,7 +13,7 @@ import { VerdictList } from './verdict-list.tsx';
 function useReadingMenu(reading: ReadingSummary, title: string) {
   const { engines: { page }, shell } = useText();
   const { removeReading, restoreReading, tell } = useStore.getState();
-  const tellError = (error: Parameters<typeof shell.error>[0]): void => tell({ text: shell.error(error), tone: 'problem' });
+  const tellError = (error: Parameters<typeof shell.error>[0]): void => { tell({ text: shell.error(error), tone: 'problem' }); };
   const save = async (): Promise<void> => {
     const reply = await bridge['reading.export']({ id: reading.id });
     if (reply.ok) download(reply.value.fileName, reply.value.text);

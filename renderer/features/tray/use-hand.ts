@@ -25,9 +25,19 @@ export type Hand = {
   /** What was done last, for a screen reader. */
   readonly saying: string;
   readonly say: (text: string) => void;
-  /** Says it, and shows it for a while with a way to take it back. */
+  /** Says it, and shows it with a way to take it back for as long as that would take back nothing else. */
   readonly tell: (text: string) => void;
 };
+
+function showUntilChanged(text: string): void {
+  const { reading: done, tell, undo, dismiss } = useStore.getState();
+  const slip = tell({ text, tone: 'plain', undo });
+  const stop = useStore.subscribe(({ reading }) => {
+    if (reading?.id === done?.id && reading?.version === done?.version) return;
+    stop();
+    dismiss(slip);
+  });
+}
 
 export function useHand(): Hand {
   const words = useText().tray;
@@ -36,20 +46,13 @@ export function useHand(): Hand {
   const act = useAct();
   const kept = useIsKept();
   const selected = useSelectedKey();
-  const show = useStore((state) => state.tell);
   const [saying, say] = useState('');
 
   const index = Math.max(0, places.findIndex((at) => keyOfPlace(at) === selected));
   const place = places[index] ?? { cylinder: 1, position: 'only' as const };
   const tell = (text: string): void => {
     say(text);
-    const version = useStore.getState().reading?.version;
-    const undo = (): void => {
-      const { reading, undo: takeBack } = useStore.getState();
-      if (reading?.version === version) takeBack();
-      else show({ text: words.said.tooLateToUndo, tone: 'plain' });
-    };
-    show({ text, tone: 'plain', undo });
+    showUntilChanged(text);
   };
   return { words, sheet, places, index, place, name: words.placeName(place), plugKey: selected, plug: plugAt(sheet, selected), act, kept, saying, say, tell };
 }

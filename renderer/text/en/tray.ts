@@ -114,12 +114,12 @@ const said = {
   cleared: (place: string, question: string): string => `${place}: ${question} not observed`,
   unsure: (place: string, question: string, on: boolean): string => `${place}: ${question} ${on ? 'unsure' : 'sure'}`,
   at: (place: string, question: string): string => `${place}, ${question}`,
-  copied: (place: string, targets: readonly string[]): string => (targets.length === 0 ? 'Every other plug has something entered; nothing was copied.' : `${place} copied to ${list(targets)}.`),
+  copied: (place: string, targets: readonly string[]): string => (targets.length === 0 ? 'Every other plug has something entered; nothing was copied.'
+    : `${place} copied to ${targets.length > 4 ? `${targets.length} other plugs` : list(targets)}.`),
   nothingToCopy: (place: string): string => `${place} has nothing to copy.`,
   clearedTip: (place: string): string => `${place}: tip cleared.`,
   leftOut: (place: string): string => `${place} is left out of the reading.`,
   nothingToDoubt: 'Nothing is entered here that could be unsure.',
-  tooLateToUndo: 'Something else was entered since. Take steps back one by one with Ctrl Z.',
   lastPlug: 'A reading needs at least one plug.',
 };
 

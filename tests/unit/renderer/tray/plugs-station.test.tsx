@@ -145,6 +145,16 @@ describe('entry by keyboard', () => {
     expect(tipOf(2)).toEqual({ overall: 'looks normal' });
   });
 
+  it('tells of a copy in few words, and no longer than it can be taken back', async () => {
+    await openAtTray({ cylinders: 18, layout: 'radial' });
+    await user.keyboard('oc');
+    expect(useStore.getState().messages.map(({ text }) => text)).toEqual(['Cylinder 1 copied to 17 other plugs.']);
+    await user.keyboard(']u');
+    expect(useStore.getState().messages).toHaveLength(1);
+    await user.keyboard('1');
+    expect(useStore.getState().messages).toEqual([]);
+  });
+
   it('finds a value by its word', async () => {
     await openAtTray();
     await user.keyboard('/soot');
