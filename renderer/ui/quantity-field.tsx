@@ -1,9 +1,10 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
 import { formatNumber, plainNumber } from '../text/numbers.ts';
 import styles from './field.module.css';
 import { takeNumber, toShown, unitOf, type Quantity, type Range } from './quantity.ts';
+import { useTyping } from './use-typing.ts';
 
 type Props = {
   readonly label: string;
@@ -26,7 +27,7 @@ export function QuantityField({ label, quantity, range, value, raw, onEntry, hin
   const id = useId();
   const text = useText();
   const unit = unitOf(quantity, useStore((state) => state.settings.units));
-  const [typing, setTyping] = useState<string | null>(null);
+  const [typing, type, onBlur] = useTyping();
   const stored = raw ?? (value === undefined ? '' : plainNumber(toShown(value, unit), unit.decimals));
   const shown = typing ?? stored;
   const [low, high] = range.map((bound) => formatNumber(toShown(bound, unit), unit.decimals));
@@ -37,7 +38,7 @@ export function QuantityField({ label, quantity, range, value, raw, onEntry, hin
     return whole && taken.kind === 'value' && !Number.isInteger(taken.value) ? { kind: 'problem', what: 'unreadable' } : taken;
   };
   const enter = (next: string): void => {
-    setTyping(next);
+    type(next);
     const taken = take(next);
     if (taken.kind === 'value') onEntry(taken.value, undefined);
     else onEntry(undefined, taken.kind === 'empty' ? undefined : next);
@@ -52,7 +53,7 @@ export function QuantityField({ label, quantity, range, value, raw, onEntry, hin
       <div className={styles.box} data-invalid={problem === undefined ? undefined : ''}>
         <input id={id} className={styles.input} inputMode="decimal" autoComplete="off" value={shown} disabled={disabled}
           aria-describedby={`${id}-unit ${id}-about`} aria-invalid={problem !== undefined}
-          onChange={(event) => enter(event.target.value)} onBlur={() => setTyping(null)} />
+          onChange={(event) => enter(event.target.value)} onBlur={onBlur} />
         <span id={`${id}-unit`} className={styles.unit}>{unit.name}</span>
       </div>
       <p id={`${id}-about`} className={problem === undefined ? styles.hint : styles.problem}>{about}</p>

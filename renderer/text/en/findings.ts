@@ -67,7 +67,7 @@ export const findings = {
   balance: (cause: string): string => `What speaks for and against: ${cause}`,
   forIt: 'For',
   againstIt: 'Against',
-  noFacts: 'Nothing observed bears on it; it stands on how common it is.',
+  noFacts: 'No observation alone moves it: others say the same, or none bears on it.',
   odds: (factor: string, up: boolean): string => (up ? `odds × ${factor}` : `odds ÷ ${factor}`),
   oddsHint: 'Each line tells by how much the observation alone raises or lowers the odds of this cause.',
   sourcesOf: 'Sources:',

@@ -43,6 +43,16 @@ describe('a gap that is typed', () => {
     expect(about()).toBe('Give 0 to 5 mm.');
   });
 
+  it('holds still below while something else is pressed, so that the press does not miss', async () => {
+    render(<button type="button">Save</button>);
+    await user.type(field(), '7');
+    await user.pointer({ keys: '[MouseLeft>]', target: screen.getByRole('button', { name: 'Save' }) });
+    expect(document.activeElement).not.toBe(field());
+    expect(about()).toBe('Give 0 to 5 mm.');
+    await user.pointer({ keys: '[/MouseLeft]' });
+    await expect.poll(about).toBe('Out of range. Give 0 to 5 mm.');
+  });
+
   it('is not observed any more when it is wiped', async () => {
     await user.type(field(), '0.7');
     await user.clear(field());
