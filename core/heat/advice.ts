@@ -87,8 +87,7 @@ function alreadyStepped(sheet: ReadingSheet, direction: 1 | -1): boolean {
 function hotter(grounds: HeatGrounds): Advice | undefined {
   const { plugs, plugTooCold, plugTooHot, sheet, rivals } = grounds;
   const read = plugs.filter((p) => p.read);
-  const wholeSet =
-    read.length > 1 && read.length === plugs.length && read.every((p) => ['too cold', 'dry carbon fouling', 'lead fouling'].includes(p.verdict));
+  const wholeSet = read.length > 1 && read.length === plugs.length && read.every((p) => (p.beliefs.get('dry carbon fouling') ?? 0) >= LEAST_BELIEF);
   if (!wholeSet || plugTooCold < LEAST_BELIEF || plugTooHot > SIGN || alreadyStepped(sheet, 1) || barsOnHotter(grounds).length > 0) return undefined;
   return {
     step: 1,

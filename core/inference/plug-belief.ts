@@ -9,21 +9,31 @@ export type PlugBelief = OnPairs;
 const NEGLIGIBLE = 1e-11;
 
 /** What the worlds of one cylinder say to one plug, the plug's own part taken out. */
-function messagesTo(solved: SolvedCylinder, term: Term, plug: number): Messages {
-  const { cylinder, outside } = solved;
-  const messages = new Messages(solved.conditions.length);
-  const { values, starts } = term.table;
+function collect({ cylinder, outside, conditions }: SolvedCylinder, { coefficient, part, sums, table }: Term, plug: number): Messages {
+  const messages = new Messages(conditions.length);
+  const { values, starts } = table;
   for (let s = 0; s + 1 < starts.length; s += 1) {
-    const outer = term.coefficient * (outside[term.part]?.[s] as number);
+    const outer = coefficient * (outside[part]?.[s] as number);
     const start = starts[s] as number;
     for (let at = start; at < (starts[s + 1] as number); at += 1) {
       const weight = outer * (values[at] as number);
       if (Math.abs(weight) < NEGLIGIBLE) continue;
       const touches = touchesIn(cylinder, s, at - start, plug);
-      messages.add(weight / likelihoodAfter(term.sums[plug] as PlugSum, touches), touches);
+      messages.add(weight / likelihoodAfter(sums[plug] as PlugSum, touches), touches);
     }
   }
   return messages;
+}
+
+const collected = new WeakMap<SolvedCylinder, Map<Term, Messages[]>>();
+
+/** The messages to a plug, collected once a solution. */
+function messagesTo(solved: SolvedCylinder, term: Term, plug: number): Messages {
+  const ofCylinder = collected.get(solved) ?? new Map<Term, Messages[]>();
+  collected.set(solved, ofCylinder);
+  const ofTerm = ofCylinder.get(term) ?? [];
+  ofCylinder.set(term, ofTerm);
+  return (ofTerm[plug] ??= collect(solved, term, plug));
 }
 
 /** Σ h(E) · message(E). */
@@ -103,16 +113,12 @@ export function plugBeliefs(solved: SolvedCylinder): PlugBelief[] {
   });
 }
 
-/** Adds up the belief over all condition sets for which `has` holds; it is asked with the indices of the set. */
-export function beliefThat(belief: PlugBelief, has: (set: readonly number[]) => boolean): number {
-  const n = belief.single.length;
-  let sum = has([]) ? belief.none : 0;
+/** Calls `visit` for every condition set of some weight; -1 stands for no condition. */
+export function forEachConditionSet({ none, single, pair }: PlugBelief, visit: (i: number, j: number, belief: number) => void): void {
+  const n = single.length;
+  visit(-1, -1, none);
   for (let i = 0; i < n; i += 1) {
-    if (has([i])) sum += belief.single[i] as number;
-    for (let j = i + 1; j < n; j += 1) {
-      const p = belief.pair[i * n + j] as number;
-      if (p > 0 && has([i, j])) sum += p;
-    }
+    visit(i, -1, single[i] as number);
+    for (let j = i + 1; j < n; j += 1) if (pair[i * n + j] !== 0) visit(i, j, pair[i * n + j] as number);
   }
-  return Math.min(1, Math.max(0, sum));
 }

@@ -1,6 +1,6 @@
 import { VERDICTS, type Verdict } from '../../shared/vocabulary/verdicts.ts';
 import type { Condition } from '../knowledge/types.ts';
-import { beliefThat, type PlugBelief } from './plug-belief.ts';
+import { forEachConditionSet, type PlugBelief } from './plug-belief.ts';
 
 export type PlugVerdict = {
   readonly verdict: Verdict;
@@ -17,20 +17,26 @@ const LEAST_MARGIN = 0.08;
 /** A second judgement is named from this belief on. */
 const SECOND = 0.35;
 
+/** Belief in each judgement; a set of two conditions counts for both of their judgements. */
 export function verdictBeliefs(belief: PlugBelief, conditions: readonly Condition[]): ReadonlyMap<Verdict, number> {
-  const of = (i: number): Verdict => (conditions[i] as Condition).verdict;
-  const normal = beliefThat(belief, (set) => set.every((i) => of(i) === 'normal'));
-  const faults = VERDICTS.filter((v) => v !== 'normal' && v !== 'undetermined');
-  return new Map<Verdict, number>([
-    ['normal', normal],
-    ...faults.map((v): [Verdict, number] => [v, beliefThat(belief, (set) => set.some((i) => of(i) === v))]),
-  ]);
+  const sums = new Map<Verdict, number>(VERDICTS.filter((v) => v !== 'undetermined').map((v) => [v, 0]));
+  const add = (verdict: Verdict, p: number): unknown => sums.set(verdict, Math.min(1, (sums.get(verdict) ?? 0) + p));
+  forEachConditionSet(belief, (i, j, p) => {
+    const [first, second] = [conditions[i]?.verdict ?? 'normal', conditions[j]?.verdict ?? 'normal'];
+    if (first === 'normal' && second === 'normal') add('normal', p);
+    if (first !== 'normal') add(first, p);
+    if (second !== 'normal' && second !== first) add(second, p);
+  });
+  return sums;
 }
 
 function thermalOf(belief: PlugBelief, conditions: readonly Condition[]): PlugVerdict['thermal'] {
-  const hot = (i: number): boolean => conditions[i]?.thermal === 'hot';
-  const tooHot = beliefThat(belief, (set) => set.some(hot));
-  const tooCold = beliefThat(belief, (set) => !set.some(hot) && set.some((i) => conditions[i]?.thermal === 'cold'));
+  let [tooCold, tooHot] = [0, 0];
+  forEachConditionSet(belief, (i, j, p) => {
+    const states = [conditions[i]?.thermal, conditions[j]?.thermal];
+    if (states.includes('hot')) tooHot += p;
+    else if (states.includes('cold')) tooCold += p;
+  });
   return { tooCold, inWindow: Math.max(0, 1 - tooHot - tooCold), tooHot };
 }
 

@@ -17,7 +17,7 @@ export const bodyAndFitConditions: readonly Condition[] = [
       { finding: 'noseDamage', is: 'broken away', strength: 'rarely', because: 'A piece of the nose is gone.', source: 'S05' },
       { finding: 'insulation', is: 'low', strength: 'rarely', because: 'Carbon fills the crack and conducts.', source: COMMON_PRACTICE },
       { finding: 'firing', is: 'misses', strength: 'often', because: 'The spark jumps through the crack.', source: ['S05', 'W17'] },
-      { finding: 'overall', is: 'differs from its neighbours', strength: 'rarely', because: 'A damaged nose stands out.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'often', because: 'A damaged nose stands out.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire', strength: 'sometimes', because: 'The spark jumps through the crack.', source: 'W17' },
@@ -198,6 +198,7 @@ export const bodyAndFitConditions: readonly Condition[] = [
       { finding: 'coverage', is: 'full', strength: 'sometimes', because: 'Nothing of the cavity is open.', source: 'S14' },
       { finding: 'overall', is: 'fouled, kind unknown', strength: 'often', because: 'It is called fouled.', source: 'S14' },
       { finding: 'firing', is: 'misses', strength: 'almost always', because: 'It cannot spark.', source: 'S14' },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'often', because: 'The bridged nose stands out.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire', strength: 'usually', because: 'A shorted plug cannot spark.', source: 'S14' },
@@ -224,7 +225,7 @@ export const bodyAndFitConditions: readonly Condition[] = [
       { finding: 'noseDamage', is: 'chipped', strength: 'sometimes', because: 'The nose chipped under the blow.', source: 'S05' },
       { finding: 'noseDamage', is: 'cracked', strength: 'sometimes', because: 'The nose cracked under the blow.', source: 'S05' },
       { finding: 'deposit', is: 'metal spray', strength: 'rarely', because: 'Bits of metal stick.', source: COMMON_PRACTICE },
-      { finding: 'overall', is: 'differs from its neighbours', strength: 'sometimes', because: 'It stands out at once.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'almost always', because: 'It stands out at once.', source: COMMON_PRACTICE },
       { finding: 'firing', is: 'misses', strength: 'usually', because: 'A closed or broken gap cannot spark.', source: 'S05' },
     ],
     gives: [
@@ -246,6 +247,7 @@ export const bodyAndFitConditions: readonly Condition[] = [
       { finding: 'seat', is: 'loose when removed', strength: 'rarely', because: 'A torn thread does not hold torque.', source: 'S02' },
       { finding: 'seat', is: 'loose with leakage marks', strength: 'rarely', because: 'A torn thread lets gas by.', source: 'S02' },
       { finding: 'removalTorque', is: 'loose', strength: 'sometimes', because: 'A torn thread does not hold torque.', source: 'S36' },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'often', because: 'Spoilt threads are seen when the plug is in the hand.', source: COMMON_PRACTICE },
     ],
     gives: [],
   },

@@ -22,8 +22,9 @@ export const depositsConditions: readonly Condition[] = [
       { finding: 'coverage', is: 'full', strength: 'often', because: 'It coats the nose all round.', source: 'S17' },
       { finding: 'coverage', is: 'partial', strength: 'sometimes', because: 'The tip carries most.', source: 'S17' },
       { finding: 'insulation', is: 'low', strength: 'sometimes', because: 'Lead conducts, most when hot.', source: COMMON_PRACTICE },
-      { finding: 'overall', is: 'fouled, kind unknown', strength: 'often', because: 'A leaded plug is called fouled.', source: 'S07' },
+      { finding: 'overall', is: 'fouled, kind unknown', strength: 'usually', because: 'A leaded plug is called fouled.', source: 'S07' },
       { finding: 'firing', is: 'misses', strength: 'sometimes', because: 'The film conducts when hot.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'sometimes', because: 'The cooler cylinders carry more of it.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire under load', strength: 'often', because: 'The film conducts when hot, so the miss comes under load.', source: COMMON_PRACTICE },
@@ -54,6 +55,7 @@ export const depositsConditions: readonly Condition[] = [
       { finding: 'bridge', is: 'core bridged', strength: 'rarely', because: 'A bead may wedge between nose and shell.', source: 'S05' },
       { finding: 'overall', is: 'fouled, kind unknown', strength: 'usually', because: 'A leaded plug is called fouled.', source: 'S07' },
       { finding: 'firing', is: 'misses', strength: 'often', because: 'A bead shorts the plug.', source: 'S07' },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'sometimes', because: 'The cooler cylinders carry more of it.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'rough running on one magneto', strength: 'often', because: 'The magneto check finds the leaded plug.', source: 'S07' },
@@ -79,11 +81,11 @@ export const depositsConditions: readonly Condition[] = [
       { finding: 'coverage', is: 'partial', strength: 'sometimes', because: 'It breaks off in places.', source: COMMON_PRACTICE },
       { finding: 'coverage', is: 'full', strength: 'sometimes', because: 'In time it covers the whole tip.', source: 'W6' },
       { finding: 'shellRim', is: 'ash', strength: 'usually', because: 'The rim carries the same crust.', source: 'W12' },
-      { finding: 'overall', is: 'fouled, kind unknown', strength: 'sometimes', because: 'A crusted plug is called fouled.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'fouled, kind unknown', strength: 'often', because: 'A crusted plug is called fouled.', source: COMMON_PRACTICE },
       {
         finding: 'overall',
         is: 'differs from its neighbours',
-        strength: 'sometimes',
+        strength: 'often',
         because: 'The cylinder that burns oil stands out.',
         source: COMMON_PRACTICE,
       },
@@ -136,6 +138,8 @@ export const depositsConditions: readonly Condition[] = [
       { finding: 'coverage', is: 'partial', strength: 'sometimes', because: 'The hotter part melts first.', source: 'S17' },
       { finding: 'insulation', is: 'low', strength: 'sometimes', because: 'Glass leaks current when hot, less when cold.', source: FROM_MEMORY },
       { finding: 'firing', is: 'misses', strength: 'sometimes', because: 'The hot glass shunts.', source: FROM_MEMORY },
+      { finding: 'overall', is: 'fouled, kind unknown', strength: 'often', because: 'The glass is taken for fouling.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'sometimes', because: 'The shine stands out beside dull noses.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire under load', strength: 'usually', because: 'The glass conducts when hot: a miss at speed, good at idle.', source: 'W6' },

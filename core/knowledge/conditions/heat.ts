@@ -83,7 +83,7 @@ export const heatConditions: readonly Condition[] = [
       { finding: 'sootRing', is: 'none', strength: 'usually', because: 'No carbon survives on such a nose.', source: 'S59' },
       { finding: 'noseDamage', is: 'hairline crack', strength: 'rarely', because: 'Heat shock cracks the nose.', source: 'S05' },
       { finding: 'overall', is: 'lighter than its neighbours', strength: 'often', because: 'The burnt one is the pale one.', source: 'S16' },
-      { finding: 'overall', is: 'differs from its neighbours', strength: 'sometimes', because: 'It stands out at once.', source: 'S16' },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'often', because: 'It stands out at once.', source: 'S16' },
     ],
     gives: [
       { symptom: 'knock under load', strength: 'sometimes', because: 'A hot spot brings knock and early burning.', source: 'S66' },
@@ -150,7 +150,7 @@ export const heatConditions: readonly Condition[] = [
       { finding: 'groundElectrode', is: 'broken off', strength: 'rarely', because: 'The shock can break the strap off.', source: FROM_MEMORY },
       { finding: 'noseColour', is: 'white', strength: 'sometimes', because: 'Detonation heats the nose.', source: 'S66' },
       { finding: 'noseColour', is: 'light grey', strength: 'sometimes', because: 'Aluminium greys the nose.', source: 'S59' },
-      { finding: 'overall', is: 'differs from its neighbours', strength: 'sometimes', because: 'A broken nose stands out.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'usually', because: 'A broken nose stands out.', source: COMMON_PRACTICE },
       { finding: 'firing', is: 'misses', strength: 'sometimes', because: 'Broken ceramic shunts the spark.', source: 'W10' },
     ],
     gives: [
@@ -185,7 +185,7 @@ export const heatConditions: readonly Condition[] = [
       { finding: 'gap', is: 'far too wide', strength: 'often', because: 'Molten metal has left the gap.', source: 'W6' },
       { finding: 'shellRim', is: 'blued', strength: 'sometimes', because: 'The rim shows the heat.', source: COMMON_PRACTICE },
       { finding: 'firing', is: 'misses', strength: 'often', because: 'Without electrodes there is no spark.', source: 'W6' },
-      { finding: 'overall', is: 'differs from its neighbours', strength: 'often', because: 'It stands out at once.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'differs from its neighbours', strength: 'almost always', because: 'It stands out at once.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'loss of power', strength: 'often', because: 'The charge works against the engine.', source: 'S67' },

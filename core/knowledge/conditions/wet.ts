@@ -31,7 +31,7 @@ export const wetConditions: readonly Condition[] = [
       { finding: 'insulation', is: 'low', strength: 'sometimes', because: 'Oily carbon leaks current.', source: 'S01' },
       { finding: 'insulation', is: 'shunted', strength: 'sometimes', because: 'A wet plug can be shorted during the start.', source: 'S01' },
       { finding: 'overall', is: 'fouled, kind unknown', strength: 'often', because: 'An oiled plug is called fouled.', source: 'S16' },
-      { finding: 'overall', is: 'darker than its neighbours', strength: 'sometimes', because: 'Among dry plugs it is the dark one.', source: COMMON_PRACTICE },
+      { finding: 'overall', is: 'darker than its neighbours', strength: 'often', because: 'Among dry plugs it is the dark one.', source: COMMON_PRACTICE },
       { finding: 'firing', is: 'misses', strength: 'often', because: 'At low speed oil and soot short the plug.', source: 'S01' },
     ],
     gives: [

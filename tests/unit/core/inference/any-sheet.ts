@@ -6,7 +6,7 @@ import { IGNITION_KINDS, MIXTURE_KINDS, USES } from '../../../../shared/vocabula
 import { FACET_NAMES, OVERALL, TIP_FACETS, type FacetName } from '../../../../shared/vocabulary/tip.ts';
 
 /** Random sheets that pass the strict format; facets are drawn independently, so most are stranger than any real plug. */
-const facet = fc.constantFrom(...FACET_NAMES).chain((name) => fc.tuple(fc.constant(name), fc.constantFrom(...TIP_FACETS[name])));
+export const facet = fc.constantFrom(...FACET_NAMES).chain((name) => fc.tuple(fc.constant(name), fc.constantFrom(...TIP_FACETS[name])));
 
 const tip: fc.Arbitrary<Tip> = fc
   .tuple(fc.array(facet, { maxLength: 6 }), fc.option(fc.constantFrom(...OVERALL), { freq: 6 }), fc.boolean())
