@@ -45,7 +45,7 @@ const BARRED: readonly Verdict[] = [
 /** A step needs the plug itself to be the likeliest cause. */
 const LEAST_BELIEF = 0.5;
 
-export const ALWAYS_FIRST: readonly string[] = [
+const ALWAYS_FIRST: readonly string[] = [
   'Plug of the specified type, reach and seat in every hole',
   'Every plug tightened to the engine maker’s torque on a sound seat',
   'Mixture, choke and air cleaner in order',
@@ -53,7 +53,7 @@ export const ALWAYS_FIRST: readonly string[] = [
   'Cooling in order',
 ];
 
-export const HEAT_CAUTIONS: readonly string[] = [
+const HEAT_CAUTIONS: readonly string[] = [
   'The engine maker’s data come first: a plug hotter or colder than specified can destroy an engine.',
   'Never more than one step a trial; read again under the same running before the next.',
 ];
@@ -64,7 +64,7 @@ type Advice = Findings['heat'];
 const WORDS = { '-1': 'one step colder', 0: 'stay', 1: 'one step hotter' } as const;
 
 /** Why a hotter plug is out of the question, in words; empty when nothing bars it. Source: product rule, and each bar's own. */
-export function barsOnHotter({ plugs, stopped, barring, bars }: HeatGrounds): string[] {
+function barsOnHotter({ plugs, stopped, barring, bars }: HeatGrounds): string[] {
   const signs = BARRED.flatMap((verdict) => {
     const where = plugs.filter((p) => p.read && (p.beliefs.get(verdict) ?? 0) >= SIGN).map((p) => p.where);
     return where.length === 0 ? [] : [`A sign of ${verdict} on ${placesWords(where)} bars a hotter plug.`];

@@ -77,7 +77,7 @@ function movesFor(cause: Cause, evidence: Evidence, plugs: readonly PlugReading[
 }
 
 /** A circumstance in words, as the explanation shows it. */
-export function circumstanceWords(by: Cause['moved'][number]['by']): string {
+function circumstanceWords(by: Cause['moved'][number]['by']): string {
   const [name, value] = Object.entries(by)[0] as [string, unknown];
   const said = Array.isArray(value) ? value.join(' or ') : String(value);
   return name === 'tag' ? said : `${name}: ${said}`;

@@ -31,7 +31,7 @@ const passWithout = (cause: OwnCause, free: readonly number[]): number =>
   cause.passes.reduce((p, { k, factor }) => (free.includes(k) ? p : p * factor), 1);
 
 /** 1 - π + π · quiet · Π (1 - p) over the conditions that must be absent. */
-export const ownFactor = (cause: OwnCause, free: readonly number[]): number => 1 - cause.prior + cause.prior * cause.quiet * passWithout(cause, free);
+const ownFactor = (cause: OwnCause, free: readonly number[]): number => 1 - cause.prior + cause.prior * cause.quiet * passWithout(cause, free);
 
 /** Share of the own factor in which the cause is there. */
 export const ownShare = (cause: OwnCause, free: readonly number[]): number =>
@@ -99,7 +99,7 @@ export function plugSum(fit: PlugFit, damping: Float64Array, absent: Float64Arra
   return { fit: damped, free, terms: { none, single, pair }, total: total + none, holding };
 }
 
-export const touchProduct = (touches: readonly Touch[]): number => {
+const touchProduct = (touches: readonly Touch[]): number => {
   let p = 1;
   for (const { factor } of touches) p *= factor;
   return p;

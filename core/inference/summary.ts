@@ -5,7 +5,7 @@ import { sharingGroups } from '../domain/sharing.ts';
 import { listWords, numberWords, sentence } from '../domain/words.ts';
 
 /** Each judgement as the end of "cylinder 3 …" and of "cylinders 1 and 4 …". */
-export const VERDICT_PHRASES: { readonly [V in Verdict]: readonly [one: string, several: string] } = {
+const VERDICT_PHRASES: { readonly [V in Verdict]: readonly [one: string, several: string] } = {
   normal: ['looks normal', 'look normal'],
   'too cold': ['runs too cold', 'run too cold'],
   'too hot': ['runs too hot', 'run too hot'],

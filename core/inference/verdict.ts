@@ -18,7 +18,7 @@ const LEAST_MARGIN = 0.08;
 const SECOND = 0.35;
 
 /** Belief in each judgement; a set of two conditions counts for both of their judgements. */
-export function verdictBeliefs(belief: PlugBelief, conditions: readonly Condition[]): ReadonlyMap<Verdict, number> {
+function verdictBeliefs(belief: PlugBelief, conditions: readonly Condition[]): ReadonlyMap<Verdict, number> {
   const sums = new Map<Verdict, number>(VERDICTS.filter((v) => v !== 'undetermined').map((v) => [v, 0]));
   const add = (verdict: Verdict, p: number): unknown => sums.set(verdict, Math.min(1, (sums.get(verdict) ?? 0) + p));
   forEachConditionSet(belief, (i, j, p) => {

@@ -50,7 +50,7 @@ export const knowledge = (conditions: readonly Condition[], causes: readonly Cau
 export const shows = (finding: 'noseColour' | 'deposit', is: string, strength: Strength): Condition['shows'][number] =>
   ({ finding, is, strength, ...grounds }) as Condition['shows'][number];
 export const makes = (to: string, strength: Strength): Cause['makes'][number] => ({ condition: to, strength, ...grounds });
-export const gives = (symptom: 'misfire' | 'black smoke', strength: Strength): Cause['gives'][number] => ({ symptom, strength, ...grounds });
+const gives = (symptom: 'misfire' | 'black smoke', strength: Strength): Cause['gives'][number] => ({ symptom, strength, ...grounds });
 
 const strengthWord = fc.constantFrom(...(Object.keys(STRENGTHS) as Strength[]));
 const weakWord = fc.constantFrom<Strength>('often', 'sometimes', 'rarely');
