@@ -34,7 +34,7 @@ const BURNT_GAS_KELVIN = 1000;
 const TWO_STROKE_RESIDUAL = 0.22;
 const RESIDUAL_FACTOR = 0.75; // fitted
 /** Ratio of heat capacities in place of an adiabatic one: wall loss included. Source: Heywood, 1.3 +- 0.05. Grade: memory. */
-export const POLYTROPIC = 1.3;
+const POLYTROPIC = 1.3;
 
 /** Warming of the charge on its way in, K: little time at high speed. Grade: fitted. */
 const warming = (rpm: number): number => 8 + 22 * Math.min(1, 900 / rpm + 0.3);

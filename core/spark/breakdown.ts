@@ -12,7 +12,7 @@ export function uniformFieldVoltage(density: number, gap: number): number {
 /** Gas constants of Townsend's law: A in 1/(cm Torr), B in V/(cm Torr), and the yield of electrons at the cathode. */
 export type TownsendGas = { readonly a: number; readonly b: number; readonly yield: number };
 /** Air. Source: Wadhwa, High Voltage Engineering, example 1.4. Grade: published. */
-export const TOWNSEND_AIR: TownsendGas = { a: 12, b: 365, yield: 0.02 };
+const TOWNSEND_AIR: TownsendGas = { a: 12, b: 365, yield: 0.02 };
 
 /**
  * Paschen's law, V, for teaching; at engine density it is too high by a tenth or more.

@@ -1,6 +1,6 @@
 /** Which cylinder of a set differs from the rest, if the numbers can show it. */
 
-export function median(values: readonly number[]): number {
+function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = Math.floor(sorted.length / 2);
   const [upper = NaN, lower = NaN] = [sorted[half], sorted[half - 1]];

@@ -11,8 +11,8 @@ export type TipReading = {
   readonly gas: GasAtPlug;
   readonly seat: PlugSeat;
   readonly showed:
-    /** Dry soot stayed, soot went, the glaze blistered, an electrode melted: the tip stood on one side of a limit. */
-    | { readonly kind: 'soot kept' | 'self-cleaned' | 'blistered' | 'melted' }
+    /** Dry soot stayed or went, the glaze blistered or did not, an electrode melted: the tip stood on one side of a limit. */
+    | { readonly kind: keyof typeof SIDES }
     /** A plug that is known to be right at this, its hardest duty. */
     | { readonly kind: 'known good' }
     /** A thermocouple in the nose. */
@@ -20,13 +20,14 @@ export type TipReading = {
 };
 
 type Side = { readonly edge: SoftEdge; readonly side: 'below' | 'above' };
-const SIDES: Record<'soot kept' | 'self-cleaned' | 'blistered' | 'melted', Side> = {
+const SIDES = {
   'soot kept': { edge: SELF_CLEANING, side: 'below' },
   'self-cleaned': { edge: SELF_CLEANING, side: 'above' },
+  'not blistered': { edge: TOO_HOT, side: 'below' },
   blistered: { edge: TOO_HOT, side: 'above' },
   // Melting follows pre-ignition, which the model does not know: all it says is that the tip got that far.
   melted: { edge: PRE_IGNITION, side: 'above' },
-};
+} as const satisfies Record<string, Side>;
 /** 700 to 800 °C, nine times in ten. Grade: common practice for a plug that is right at its hardest duty. */
 const KNOWN_GOOD = { value: 750, deviation: 50 / NINETY_PERCENT };
 /** Of a thermocouple in a plug: place and lead error, K. Grade: judgement. */
