@@ -42,7 +42,10 @@ export type LibraryState = z.output<typeof libraryState>;
 const appInfo = record({ version: text(40), host: z.enum(['electron', 'loopback']), knowledge: text(40), library: libraryState });
 export type AppInfo = z.output<typeof appInfo>;
 
-const engineRecord = record({ id, engine, createdAt: instant, changedAt: instant, readings: z.number().int(), lastReadingAt: sheetDate.nullable() });
+/** `readings` and `lastReadingAt` are of those that are kept; `draft`: one is still open. */
+const engineRecord = record({
+  id, engine, createdAt: instant, changedAt: instant, readings: z.number().int(), lastReadingAt: sheetDate.nullable(), draft: z.boolean(),
+});
 export type EngineRecord = z.output<typeof engineRecord>;
 
 /** `pending`: what was typed into a field but cannot be taken yet, by the path of the field in the sheet. Kept so that nothing typed is lost. */

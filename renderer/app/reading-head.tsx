@@ -20,7 +20,8 @@ function NameAndDate() {
   return (
     <>
       <button type="button" className={styles.date} onClick={() => setOpen(true)} title={words.nameAndDate}>
-        {[title, date === undefined ? words.noDate : formatDate(date)].filter(Boolean).join(' · ')}
+        {title !== undefined && <span className={styles.title}>{title}</span>}
+        <span className={styles.day}>{title !== undefined && ' · '}{date === undefined ? words.noDate : formatDate(date)}</span>
       </button>
       <Dialog title={words.nameAndDate} open={open} onOpenChange={setOpen}>
         <form className={styles.form} onSubmit={(event) => { event.preventDefault(); setOpen(false); }}>

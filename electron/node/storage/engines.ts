@@ -4,17 +4,18 @@ import type { Engine } from '../../../shared/formats/engine.ts';
 import type { Tables } from './tables.ts';
 
 const kept = sql<number>`count(case when reading.state = 'kept' and reading.removed_at is null then 1 end)`;
+const drafts = sql<number>`count(case when reading.state = 'draft' and reading.removed_at is null then 1 end)`;
 const last = sql<string | null>`max(case when reading.state = 'kept' and reading.removed_at is null then coalesce(reading.dated, reading.created_at) end)`;
 
 const rows = (db: Kysely<Tables>) =>
   db.selectFrom('engine').leftJoin('reading', 'reading.engine_id', 'engine.id').groupBy('engine.id')
-    .select(['engine.id', 'engine.json', 'engine.created_at', 'engine.changed_at', kept.as('readings'), last.as('last_reading')]);
+    .select(['engine.id', 'engine.json', 'engine.created_at', 'engine.changed_at', kept.as('readings'), last.as('last_reading'), drafts.as('drafts')]);
 
-type Row = { id: string; json: string; created_at: string; changed_at: string; readings: number; last_reading: string | null };
+type Row = { id: string; json: string; created_at: string; changed_at: string; readings: number; last_reading: string | null; drafts: number };
 
 const recordOf = (row: Row): EngineRecord => ({
   id: row.id, engine: JSON.parse(row.json) as Engine, createdAt: row.created_at, changedAt: row.changed_at,
-  readings: row.readings, lastReadingAt: row.last_reading,
+  readings: row.readings, lastReadingAt: row.last_reading, draft: row.drafts > 0,
 });
 
 /** Engines that are not removed, the one changed last first; those changed together in the order of their descriptions, which begin with the name. */

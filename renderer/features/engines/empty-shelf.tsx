@@ -1,22 +1,16 @@
+import { OpenLibrary } from '../../app/open-library.tsx';
 import { hrefOf } from '../../app/route.ts';
-import { navigate } from '../../app/use-route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
-import { Button, ButtonLink } from '../../ui/button.tsx';
+import { ButtonLink } from '../../ui/button.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import styles from './empty-shelf.module.css';
 import { ImportSheet } from './import-sheet.tsx';
 
 /** What a newcomer sees: what the program is for, how it goes, and three ways to begin. */
 export function EmptyShelf() {
-  const { engines: { empty, import: importWords }, shell } = useText();
-  const { openLibrary, tell } = useStore.getState();
+  const { engines: { empty, import: importWords } } = useText();
   const isDemo = useStore((state) => state.info?.library.kind === 'demo');
-  const openDemo = async (): Promise<void> => {
-    const error = await openLibrary('demo');
-    if (error === null) navigate({ page: 'shelf' });
-    else tell({ text: shell.error(error), tone: 'problem' });
-  };
   return (
     <div className={styles.empty}>
       <h1>{empty.title}</h1>
@@ -37,7 +31,7 @@ export function EmptyShelf() {
       </ol>
       <div className={styles.ways}>
         <ButtonLink look="main" href={hrefOf({ page: 'engine-new' })}>{empty.addFirst}</ButtonLink>
-        {!isDemo && <Button onClick={() => void openDemo()}>{empty.demo}</Button>}
+        {!isDemo && <OpenLibrary kind="demo" words={empty.demo} />}
         <ImportSheet label={importWords} />
       </div>
       <p className={styles.hint}>{isDemo ? '' : `${empty.demoHint} `}{empty.importHint}</p>

@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import { enginePlan } from '../../../core/domain/engine-plan.ts';
 import type { EngineRecord } from '../../../shared/channels.ts';
 import { hrefOf } from '../../app/route.ts';
@@ -18,7 +19,10 @@ function Place({ record }: { record: EngineRecord }) {
   const { engines } = useText();
   const { engine } = record;
   const name = engine.name ?? engines.unnamed;
-  const log = [engines.readings(record.readings), record.lastReadingAt === null ? '' : engines.last(formatDate(record.lastReadingAt))].filter(Boolean).join(', ');
+  const log = [
+    record.readings === 0 && record.draft ? '' : engines.readings(record.readings), record.lastReadingAt === null ? '' : engines.last(formatDate(record.lastReadingAt)),
+    record.draft ? engines.draftOpen : '',
+  ].filter(Boolean).join(', ');
   return (
     <li className={styles.place}>
       <a className={styles.open} href={hrefOf({ page: 'engine', id: record.id })}>
@@ -29,7 +33,9 @@ function Place({ record }: { record: EngineRecord }) {
           <span className={styles.about}>{log}</span>
         </span>
       </a>
-      <StartReading engineId={record.id} label={engines.startReadingOf(name)} />
+      {record.draft
+        ? <StartReading engineId={record.id} label={engines.goOnOf(name)} words={engines.goOn} />
+        : <StartReading engineId={record.id} label={engines.startReadingOf(name)} words={engines.startReading} />}
     </li>
   );
 }
@@ -38,6 +44,8 @@ function Place({ record }: { record: EngineRecord }) {
 export function EngineShelf() {
   const { engines, shell } = useText();
   const list = useStore((state) => state.engines);
+  const loadEngines = useStore((state) => state.loadEngines);
+  useEffect(() => { void loadEngines(); }, [loadEngines]);
   const problem = useStore((state) => state.enginesProblem);
   const troubleTold = useStore((state) => state.info?.library.trouble !== null);
   if (problem !== null) return <><h1>{engines.shelf}</h1>{!troubleTold && <Notice tone="problem" title={engines.unreadable}>{shell.error(problem)}</Notice>}</>;

@@ -1,8 +1,7 @@
 import type { Settings } from '../../../shared/channels.ts';
-import { navigate } from '../../app/use-route.ts';
+import { OpenLibrary } from '../../app/open-library.tsx';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
-import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import styles from './settings-screen.module.css';
@@ -26,16 +25,10 @@ function Appearance() {
 }
 
 function Library() {
-  const { settings: words, shell } = useText();
+  const { settings: words } = useText();
   const library = useStore((state) => state.info?.library);
-  const { openLibrary, tell } = useStore.getState();
   if (library === undefined) return null;
   const other = library.kind === 'own' ? 'demo' : 'own';
-  const swap = async (): Promise<void> => {
-    const error = await openLibrary(other);
-    if (error === null) navigate({ page: 'shelf' });
-    else tell({ text: shell.error(error), tone: 'problem' });
-  };
   return (
     <section className={styles.part}>
       <h2>{words.library}</h2>
@@ -44,7 +37,7 @@ function Library() {
         <dt>{words.folder}</dt><dd className={styles.folder}>{library.folder}</dd>
       </dl>
       <p className={styles.soft}>{words.demoNote}</p>
-      <div><Button onClick={() => void swap()}>{other === 'demo' ? words.useDemo : words.useOwn}</Button></div>
+      <div><OpenLibrary kind={other} words={other === 'demo' ? words.useDemo : words.useOwn} /></div>
     </section>
   );
 }

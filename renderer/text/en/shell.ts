@@ -32,6 +32,7 @@ export const shell = {
   cancel: 'Leave it',
   messages: 'Messages',
   loading: 'Fetching…',
+  opening: 'Opening…',
   notHere: 'There is nothing at this address.',
   demo: 'Demo workshop',
   shortcuts: { title: 'Keys', open: 'Keys (press ?)', onTheBench: 'Everywhere', inTheTray: 'At the plugs', list: shortcuts },

@@ -30,13 +30,13 @@ describe('engines', () => {
     expect(await handlers['reading.start']({ engineId: UNKNOWN })).toEqual(unknown);
   });
 
-  it('show how many readings were kept and when the last one was made', async () => {
+  it('show how many readings were kept, when the last one was made, and whether one is open', async () => {
     const { handlers } = await testProgram();
     const { id: engineId } = valueOf(await handlers['engine.save']({ id: null, engine: fourCylinder }));
     const draft = valueOf(await handlers['reading.start']({ engineId }));
-    expect(valueOf(await handlers['engine.list'](null))[0]).toMatchObject({ readings: 0, lastReadingAt: null });
+    expect(valueOf(await handlers['engine.list'](null))[0]).toMatchObject({ readings: 0, lastReadingAt: null, draft: true });
     valueOf(await handlers['reading.keep']({ id: draft.id }));
-    expect(valueOf(await handlers['engine.list'](null))[0]).toMatchObject({ readings: 1, lastReadingAt: '2026-03-20' });
+    expect(valueOf(await handlers['engine.list'](null))[0]).toMatchObject({ readings: 1, lastReadingAt: '2026-03-20', draft: false });
   });
 
   it('cannot lose a cylinder that an open draft has something on', async () => {

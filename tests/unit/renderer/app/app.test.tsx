@@ -109,6 +109,17 @@ describe('a reading on the bench', () => {
     expect(store().reading!.history.now.sheet.plugs[0]?.tip).toBeUndefined();
   });
 
+  it('is called open on the shelf while it is a draft, and counted once it is kept', async () => {
+    go('#/');
+    render(<App />);
+    expect((await screen.findByRole('link', { name: /^Bench four/ })).textContent).toContain('a draft is open');
+    await user.click(screen.getByRole('button', { name: 'Go on with the draft of Bench four' }));
+    await user.click(await screen.findByRole('button', { name: 'Keep this reading' }));
+    await user.click(await screen.findByRole('link', { name: 'All engines' }));
+    expect((await screen.findByText(/1 reading/)).textContent).not.toContain('draft');
+    expect(screen.getByRole('button', { name: 'Start a reading of Bench four' })).toBeTruthy();
+  });
+
   it('is kept, closed, and found in the log', async () => {
     render(<App />);
     await user.click(await screen.findByRole('button', { name: 'Keep this reading' }));

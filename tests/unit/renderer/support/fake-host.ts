@@ -47,9 +47,12 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'settings.save': async (settings) => ok(settings),
     'library.use': async ({ kind }) => ok(appInfo({ kind, folder: kind === 'demo' ? '/bench/demo' : '/bench' })),
     'library.recover': async () => ok(appInfo({})),
-    'engine.list': async () => ok([...engines.values()].filter(({ id }) => !removed.has(id))),
+    'engine.list': async () => ok([...engines.values()].filter(({ id }) => !removed.has(id)).map((engine) => {
+      const states = [...readings.values()].filter(({ id, engineId }) => engineId === engine.id && !removed.has(id)).map(({ state }) => state);
+      return { ...engine, readings: states.filter((state) => state === 'kept').length, draft: states.includes('draft') };
+    })),
     'engine.save': async ({ id, engine }) => {
-      const record = { id: id ?? uuid(++ids), engine, createdAt: NOW, changedAt: NOW, readings: 0, lastReadingAt: null };
+      const record = { id: id ?? uuid(++ids), engine, createdAt: NOW, changedAt: NOW, readings: 0, lastReadingAt: null, draft: false };
       engines.set(record.id, record);
       return ok(record);
     },
@@ -61,6 +64,8 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     }))),
     'reading.get': async ({ id }) => { const record = found(id); return record === undefined ? gone('reading') : ok(record); },
     'reading.start': async ({ engineId }) => {
+      const open = [...readings.values()].find((record) => record.engineId === engineId && record.state === 'draft' && !removed.has(record.id));
+      if (open !== undefined) return ok(open);
       const { engine } = engines.get(engineId)!;
       const plugs = plugPlaces(engine).map(({ cylinder, position }) => (position === 'only' ? { cylinder } : { cylinder, position }));
       const sheet: ReadingSheet = { format: 'corenose.reading-sheet', version: 1, date: '2026-03-14', engine, plugs };
@@ -81,7 +86,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
       const parsed = parseReadingSheet(JSON.parse(text));
       if (!parsed.ok) return err<AppError>({ code: 'bad-request', problems: parsed.error });
       const engineId = uuid(++ids);
-      engines.set(engineId, { id: engineId, engine: parsed.value.engine, createdAt: NOW, changedAt: NOW, readings: 1, lastReadingAt: NOW });
+      engines.set(engineId, { id: engineId, engine: parsed.value.engine, createdAt: NOW, changedAt: NOW, readings: 1, lastReadingAt: NOW, draft: false });
       const { id } = put({ id: uuid(++ids), engineId, state: 'draft', revision: 1, changedAt: NOW, sheet: parsed.value, pending: {}, findings: null });
       return ok({ engineId, readingId: id });
     },
