@@ -60,7 +60,10 @@ export type ReadingSlice = {
   readonly dismissRefusal: () => void;
   readonly keepReading: () => Promise<AppError | null>;
   readonly reopenReading: () => Promise<AppError | null>;
-  /** After a conflict: `mine` writes what is on the screen over the stored sheet; `theirs` takes the stored sheet, and undo brings mine back. */
+  /**
+   * After a conflict: `mine` writes what is on the screen over the stored sheet, and opens it for that if it was kept meanwhile; `theirs`
+   * takes the stored sheet, and undo brings mine back unless theirs is kept.
+   */
   readonly resolveConflict: (choice: 'mine' | 'theirs') => Promise<AppError | null>;
   /** Saves now; true when everything is on disk. */
   readonly flushReading: () => Promise<boolean>;
@@ -134,9 +137,13 @@ export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
     resolveConflict: async (choice) => {
       const open = current();
       if (open === null) return null;
-      const reply = await bridge['reading.get']({ id: open.id });
+      const reply = await bridge[choice === 'mine' ? 'reading.reopen' : 'reading.get']({ id: open.id });
       if (!reply.ok) return reply.error;
       const stored = reply.value;
+      if (stored.state === 'kept') {
+        showReading(stored);
+        return null;
+      }
       patch(({ savedVersion, version }) => ({ revision: stored.revision, savedVersion: choice === 'theirs' ? version : savedVersion, save: { kind: 'saved' } }));
       if (choice === 'theirs') move((history) => record(history, { sheet: stored.sheet, pending: stored.pending }));
       return (await autosave.pump()) ? null : unsavedError(current());

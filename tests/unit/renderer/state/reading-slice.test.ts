@@ -97,6 +97,19 @@ describe('a draft changed in another window', () => {
     store().undo();
     expect(reading().history.now.sheet.plugs[1]?.tip).toEqual({ deposit: 'dry soot' });
   });
+
+  it('and kept there too, can be opened again for what is on this screen, or taken as it was kept', async () => {
+    host.readings.set(id, { ...host.readings.get(id)!, state: 'kept' });
+    expect(await store().resolveConflict('mine')).toBeNull();
+    expect(host.readings.get(id)).toMatchObject({ state: 'draft', sheet: { plugs: [{ cylinder: 1 }, { cylinder: 2, tip: { deposit: 'dry soot' } }, { cylinder: 3 }, { cylinder: 4 }] } });
+    host.readings.set(id, { ...host.readings.get(id)!, state: 'kept', revision: 40 });
+    sootOn('1');
+    await store().flushReading();
+    expect(reading().save.kind).toBe('not saved');
+    expect(await store().resolveConflict('theirs')).toBeNull();
+    expect(reading()).toMatchObject({ state: 'kept', save: { kind: 'saved' } });
+    expect(reading().history.now.sheet.plugs[0]?.tip).toBeUndefined();
+  });
 });
 
 describe('a kept reading', () => {

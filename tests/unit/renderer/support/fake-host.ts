@@ -39,7 +39,8 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
   const put = (record: ReadingRecord): ReadingRecord => { readings.set(record.id, record); return record; };
   const keepAs = (state: 'draft' | 'kept', findings: Findings | null) => async ({ id }: { id: string }) => {
     const record = found(id);
-    return record === undefined ? gone('reading') : ok(put({ ...record, state, findings, revision: record.revision + 1 }));
+    if (record === undefined) return gone('reading');
+    return ok(record.state === state ? record : put({ ...record, state, findings, revision: record.revision + 1 }));
   };
   const bridge: Bridge = {
     'app.info': async () => ok(appInfo(library)),
@@ -74,7 +75,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'reading.save': async ({ id, revision, sheet, pending }) => {
       const record = found(id);
       if (record === undefined) return gone('reading');
-      if (record.revision !== revision) return err<AppError>({ code: 'conflict', message: 'changed elsewhere' });
+      if (record.state === 'kept' || record.revision !== revision) return err<AppError>({ code: 'conflict', message: 'changed elsewhere' });
       put({ ...record, sheet, pending, revision: revision + 1 });
       return ok({ revision: revision + 1, changedAt: NOW });
     },
