@@ -49,7 +49,8 @@ const engineRecord = record({
 export type EngineRecord = z.output<typeof engineRecord>;
 
 /** `pending`: what was typed into a field but cannot be taken yet, by the path of the field in the sheet. Kept so that nothing typed is lost. */
-const pending = z.record(text(200), text(200));
+export const PENDING_LIMIT = 200;
+const pending = z.record(text(200), text(PENDING_LIMIT));
 const readingSummary = record({
   id, engineId: id, title: text(200), date: text(40).nullable(), state: z.enum(['draft', 'kept']), changedAt: instant,
   plugsRead: z.number().int(), verdicts: z.array(text(60)),

@@ -37,7 +37,8 @@ export function SaveProblem() {
   return (
     <div className={styles.trouble}>
       <Notice tone="problem" title={save.problem}>
-        <p>{conflict ? save.conflict : `${errorText(state.error)} ${save.kept}`}</p>
+        <p>{conflict ? save.conflict : errorText(state.error)}</p>
+        {!conflict && <p>{save.kept}</p>}
         <Choices error={state.error} />
       </Notice>
     </div>

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { PENDING_LIMIT } from '../../shared/channels.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
 import { formatNumber, plainNumber } from '../text/numbers.ts';
@@ -51,7 +52,7 @@ export function QuantityField({ label, quantity, range, value, raw, onEntry, hin
     <div className={styles.field}>
       <label htmlFor={id} className={styles.label}>{label}</label>
       <div className={styles.box} data-invalid={problem === undefined ? undefined : ''}>
-        <input id={id} className={styles.input} inputMode="decimal" autoComplete="off" value={shown} disabled={disabled}
+        <input id={id} className={styles.input} inputMode="decimal" autoComplete="off" maxLength={PENDING_LIMIT} value={shown} disabled={disabled}
           aria-describedby={`${id}-unit ${id}-about`} aria-invalid={problem !== undefined}
           onChange={(event) => enter(event.target.value)} onBlur={onBlur} />
         <span id={`${id}-unit`} className={styles.unit}>{unit.name}</span>

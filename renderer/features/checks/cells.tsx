@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { PENDING_LIMIT } from '../../../shared/channels.ts';
 import { cylinderCheck as schema, type CylinderCheck } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useAct, useIsKept, usePending } from '../../state/hooks.ts';
 import { useStore } from '../../state/store.ts';
@@ -60,7 +61,7 @@ function DifferentialCell({ cylinder, check }: CellProps<'differential'>) {
   return (
     <div className={styles.pairField} data-invalid={problem ? '' : undefined}>
       <input aria-label={text.cell(text.columns.differential, cylinder)} aria-describedby={`${id}-unit ${id}-loss ${id}-about`} aria-invalid={problem} value={typing ?? stored}
-        disabled={useIsKept()} autoComplete="off" onChange={({ target }) => enter(target.value)} onBlur={() => setTyping(null)} />
+        disabled={useIsKept()} autoComplete="off" maxLength={PENDING_LIMIT} onChange={({ target }) => enter(target.value)} onBlur={() => setTyping(null)} />
       <span className={styles.side}>
         <span id={`${id}-unit`}>{unit.name}</span>
         <span id={`${id}-loss`}>{value !== undefined && !problem && text.differential.loss(formatNumber(lossPercent(value), 0))}</span>

@@ -12,7 +12,7 @@ export function Section({ title, summary, open, onToggle, children }: Props) {
       <h3 className={styles.heading}>
         <button type="button" className={styles.trigger} aria-expanded={open} aria-controls={id} onClick={onToggle}>
           <span className={styles.glyph}><UnfoldGlyph /></span>
-          <span>{title}</span>{' '}
+          <span className={styles.title}>{title}</span>{' '}
           <span className={styles.summary}>{summary}</span>
         </button>
       </h3>

@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { useState } from 'react';
 import { QuantityField } from '../../../../renderer/ui/quantity-field.tsx';
+import { PENDING_LIMIT } from '../../../../shared/channels.ts';
 import { useStore } from '../../../../renderer/state/store.ts';
 import { freshPage } from '../support/page.ts';
 
@@ -35,6 +36,12 @@ describe('a gap that is typed', () => {
     expect(field()).toHaveProperty('value', '7');
     expect(field().getAttribute('aria-invalid')).toBe('true');
     expect(about()).toBe('Out of range. Give 0 to 5 mm.');
+  });
+
+  it('is not taken longer than can be kept for later', async () => {
+    await user.click(field());
+    await user.paste('7'.repeat(PENDING_LIMIT + 50));
+    expect(seen.raw).toHaveLength(PENDING_LIMIT);
   });
 
   it('is not scolded while it is being typed', async () => {
