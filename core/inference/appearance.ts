@@ -56,37 +56,55 @@ const healthyWeights = (finding: PlugFindingName): number[] => {
   return PLUG_FINDINGS[finding].map((value) => rest[value] ?? 0);
 };
 
-function multiplyIn(
-  fit: { none: number; single: Float64Array; pair: Float64Array },
-  seen: Observation<PlugFindingName>,
-  conditions: readonly Condition[],
-): void {
-  const values: readonly string[] = PLUG_FINDINGS[seen.finding];
-  const rest = restProbability(seen.weights, healthyWeights(seen.finding));
-  const marks = conditions.map((c) =>
+type Fit = { readonly single: Float64Array; readonly pair: Float64Array };
+
+function marksOf({ finding, weights }: Observation<PlugFindingName>, conditions: readonly Condition[]): readonly Mark[] {
+  const values: readonly string[] = PLUG_FINDINGS[finding];
+  return conditions.map((c) =>
     markOf(
-      c.shows.filter((link) => link.finding === seen.finding),
+      c.shows.filter((link) => link.finding === finding),
       values,
-      seen.weights,
+      weights,
     ),
   );
-  const n = conditions.length;
-  fit.none *= rest;
-  marks.forEach((a, i) => {
-    fit.single[i] = (fit.single[i] ?? 0) * reportProbability(rest, [a]);
-    for (let j = i + 1; j < n; j += 1) {
-      const factor = reportProbability(rest, [a, marks[j] as Mark]);
-      fit.pair[i * n + j] = (fit.pair[i * n + j] ?? 0) * factor;
-      fit.pair[j * n + i] = fit.pair[i * n + j] ?? 0;
-    }
-  });
 }
 
-/** The fit of every set of conditions to one plug, scaled so that the best is 1. */
-export function plugFit(plug: PlugEvidence, conditions: readonly Condition[]): PlugFit {
+/** Multiplies in how much better each set explains the report than no condition does. Conditions that are silent on the finding change nothing. */
+function multiplyIn({ single, pair }: Fit, seen: Observation<PlugFindingName>, conditions: readonly Condition[]): void {
   const n = conditions.length;
-  const fit = { none: 1, single: new Float64Array(n).fill(1), pair: new Float64Array(n * n).fill(1) };
-  for (const seen of plug.seen) multiplyIn(fit, seen, conditions);
-  const best = Math.max(fit.none, ...fit.single, ...fit.pair.filter((_, i) => Math.floor(i / n) !== i % n));
-  return { none: fit.none / best, single: fit.single.map((v) => v / best), pair: fit.pair.map((v) => v / best) };
+  const rest = restProbability(seen.weights, healthyWeights(seen.finding));
+  const marks = marksOf(seen, conditions);
+  for (let i = 0; i < n; i += 1) {
+    const a = marks[i] as Mark;
+    if (a.mark === 0) continue;
+    const alone = reportProbability(rest, [a]) / rest;
+    single[i] = (single[i] as number) * alone;
+    for (let j = 0; j < n; j += 1) {
+      const b = marks[j] as Mark;
+      if (j === i || (b.mark > 0 && j < i)) continue;
+      const factor = b.mark > 0 ? reportProbability(rest, [a, b]) / rest : alone;
+      pair[i * n + j] = (pair[i * n + j] as number) * factor;
+      pair[j * n + i] = pair[i * n + j] as number;
+    }
+  }
+}
+
+const known = new WeakMap<readonly Condition[], WeakMap<PlugEvidence['seen'], PlugFit>>();
+
+/** The fit of every set of conditions to what was seen on one plug, scaled so that the best is 1. Worked out once for the same list of observations. */
+export function plugFit({ seen }: PlugEvidence, conditions: readonly Condition[]): PlugFit {
+  const fits = known.get(conditions) ?? new WeakMap<PlugEvidence['seen'], PlugFit>();
+  known.set(conditions, fits);
+  const fit = fits.get(seen) ?? fitTo(seen, conditions);
+  fits.set(seen, fit);
+  return fit;
+}
+
+function fitTo(seen: PlugEvidence['seen'], conditions: readonly Condition[]): PlugFit {
+  const n = conditions.length;
+  const fit = { single: new Float64Array(n).fill(1), pair: new Float64Array(n * n).fill(1) };
+  for (const one of seen) multiplyIn(fit, one, conditions);
+  let best = 1;
+  for (let i = 0; i < n; i += 1) for (let j = 0; j < n; j += 1) best = Math.max(best, (i === j ? fit.single[i] : fit.pair[i * n + j]) as number);
+  return { none: 1 / best, single: fit.single.map((v) => v / best), pair: fit.pair.map((v) => v / best) };
 }

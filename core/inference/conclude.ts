@@ -6,7 +6,7 @@ import type { Cause, Knowledge } from '../knowledge/types.ts';
 import { evidenceOf, type PlugEvidence } from './evidence.ts';
 import { networkFor, type Instance } from './network.ts';
 import { plugBeliefs, type PlugBelief } from './plug-belief.ts';
-import { solverFor, type Solution, type Solver } from './posterior.ts';
+import { solverFor, type Solution } from './posterior.ts';
 import { barsFor, stopsFor, type Stop } from './stop-rules.ts';
 import { judge, type PlugVerdict } from './verdict.ts';
 
@@ -14,7 +14,6 @@ export type Judged = { readonly plug: PlugEvidence; readonly judgement: PlugVerd
 
 /** What is decided, before it is explained: beliefs, verdicts, stops and the heat step. */
 export type Conclusion = {
-  readonly solve: Solver;
   readonly solution: Solution;
   readonly judged: readonly Judged[];
   readonly stops: readonly Stop[];
@@ -80,9 +79,8 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
 
 export function conclude(sheet: ReadingSheet, knowledge: Knowledge): Conclusion {
   const evidence = evidenceOf(sheet);
-  const solve = solverFor(networkFor(knowledge, evidence));
-  const solution = solve(evidence);
+  const solution = solverFor(networkFor(knowledge, evidence))(evidence);
   const judged = judgeAll(solution, knowledge);
   const stops = stopsFor(knowledge.stopRules, evidence);
-  return { solve, solution, judged, stops, heat: heatFor(judged, solution, stops, knowledge) };
+  return { solution, judged, stops, heat: heatFor(judged, solution, stops, knowledge) };
 }

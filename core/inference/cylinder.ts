@@ -4,7 +4,7 @@ import { markOf, plugFit, restProbability, type Mark, type PlugFit } from './app
 import type { CylinderEvidence, Observation } from './evidence.ts';
 import { flipsUpToTwo, type Flips } from './flips.ts';
 import { strengthOf, type Instance } from './network.ts';
-import { joinTouches, likelihoodAfter, plugSum, Touched, type OwnCause, type PlugSum, type Touch } from './plug-sum.ts';
+import { joinTouches, plugSum, Touched, type OwnCause, type PlugSum, type Touch } from './plug-sum.ts';
 import type { Damping } from './symptoms.ts';
 
 /** One cause as this cylinder feels it. `on`: present in the likeliest set before anything is seen. `touches`: by plug. */
@@ -36,6 +36,10 @@ export type Cylinder = {
   readonly fits: readonly PlugFit[];
   readonly absent: readonly Float64Array[];
   readonly rests: readonly number[];
+  /** Worlds in a row: those of shared set s stand from starts[s] up to starts[s + 1]. */
+  readonly starts: Uint32Array;
+  /** Probability of what was found on the cylinder, by world. */
+  readonly found: Float64Array;
 };
 
 const MOVED = 0.9;
@@ -132,7 +136,7 @@ export function cylinderFor(
       a.touches.findIndex((list) => list.length > 0),
     );
   const coupledSets = flipsUpToTwo(coupled.length);
-  return {
+  const cylinder = {
     evidence,
     shared: here,
     coupled,
@@ -144,43 +148,65 @@ export function cylinderFor(
     fits: plugs.map((plug) => plugFit(plug, conditions)),
     absent: plugs.map((_, p) => absentBefore([...here, ...coupled], p, conditions)),
     rests: evidence.seen.map(cylinderRest),
+    starts: startsFor(frame.sets, coupledSets, coupled.length),
   };
+  return { ...cylinder, found: foundProbabilities(cylinder) };
 }
 
 const active = (actors: readonly Actor[], flips: Flips): Actor[] => actors.filter((a, i) => a.on !== flips.includes(i));
 
-/** What was found on a cylinder, ready to be weighed under many sets of causes: the marks of the likeliest set, and what each change does to them. */
-class FoundMarks {
-  private readonly rests: readonly number[];
-  private readonly before: readonly Sum[];
+/** Marks on one finding under a set of causes: chance that none marks it, sum of the marks, and of their reports. */
+class MarkSum {
+  unmarked = 1;
+  total = 0;
+  report = 0;
 
-  constructor({ rests, shared, coupled }: Cylinder) {
-    this.rests = rests;
-    this.before = rests.map((_, f) => [...shared, ...coupled].reduce<Sum>((sum, a) => (a.on ? marked(sum, a, f, true) : sum), NOTHING));
+  copy(from: MarkSum): void {
+    this.unmarked = from.unmarked;
+    this.total = from.total;
+    this.report = from.report;
   }
 
-  /** Probability of the reports when these causes are changed. */
-  probability(changed: readonly Actor[]): number {
-    let product = 1;
-    for (let f = 0; f < this.rests.length; f += 1) {
-      let sum = this.before[f] as Sum;
-      for (const a of changed) sum = marked(sum, a, f, !a.on);
-      product *=
-        sum.total <= 1e-12 ? (this.rests[f] as number) : sum.unmarked * (this.rests[f] as number) + (1 - sum.unmarked) * (sum.report / sum.total);
-    }
-    return product;
+  change({ marks, on }: Actor, finding: number, there = !on): void {
+    const m = marks[finding];
+    if (m === undefined || m.mark === 0) return;
+    this.unmarked *= there ? 1 - m.mark : 1 / (1 - m.mark);
+    this.total += there ? m.mark : -m.mark;
+    this.report += there ? m.report : -m.report;
+  }
+
+  probability(rest: number): number {
+    return this.total <= 1e-12 ? rest : this.unmarked * rest + (1 - this.unmarked) * (this.report / this.total);
   }
 }
 
-type Sum = { readonly unmarked: number; readonly total: number; readonly report: number };
-const NOTHING: Sum = { unmarked: 1, total: 0, report: 0 };
+/** Probability of what was found on the cylinder, for every counted world. Symptoms do not bear on it. */
+function foundProbabilities({ rests, shared, coupled, sharedSets, coupledSets, starts }: Omit<Cylinder, 'found'>): Float64Array {
+  const found = new Float64Array(starts[sharedSets.length] as number).fill(1);
+  const [base, under, sum] = [new MarkSum(), new MarkSum(), new MarkSum()];
+  rests.forEach((rest, finding) => {
+    base.copy(new MarkSum());
+    for (const a of [...shared, ...coupled]) if (a.on) base.change(a, finding, true);
+    for (let s = 0; s < sharedSets.length; s += 1) {
+      under.copy(base);
+      for (const f of sharedSets[s] as Flips) under.change(shared[f] as Actor, finding);
+      const start = starts[s] as number;
+      for (let at = start; at < (starts[s + 1] as number); at += 1) {
+        sum.copy(under);
+        for (const f of coupledSets[at - start] as Flips) sum.change(coupled[f] as Actor, finding);
+        found[at] = (found[at] as number) * sum.probability(rest);
+      }
+    }
+  });
+  return found;
+}
 
-function marked(sum: Sum, { marks }: Actor, finding: number, there: boolean): Sum {
-  const m = marks[finding];
-  if (m === undefined || m.mark === 0) return sum;
-  return there
-    ? { unmarked: sum.unmarked * (1 - m.mark), total: sum.total + m.mark, report: sum.report + m.report }
-    : { unmarked: sum.unmarked / (1 - m.mark), total: sum.total - m.mark, report: sum.report - m.report };
+/** At most two changes are counted, shared and coupled together: where the worlds of each shared set begin in a table. */
+function startsFor(sharedSets: readonly Flips[], coupledSets: readonly Flips[], coupled: number): Uint32Array {
+  const starts = new Uint32Array(sharedSets.length + 1);
+  const widths = [coupledSets.length, 1 + coupled, 1];
+  sharedSets.forEach((flips, s) => { starts[s + 1] = (starts[s] as number) + (widths[flips.length] ?? 1); });
+  return starts;
 }
 
 type Switched = Pick<Switch, 'instance' | 'on'>;
@@ -212,14 +238,14 @@ export const plugSums = (cylinder: Cylinder, damping: Damping, conditions: reado
 export const touchesIn = (cylinder: Cylinder, shared: number, coupled: number, plug: number): readonly Touch[] =>
   joinTouches(cylinder.sharedTouches[shared]?.[plug] ?? [], cylinder.coupledTouches[coupled]?.[plug] ?? []);
 
-/** Values on every counted (shared set, coupled set): those of shared set s stand from starts[s] up to starts[s + 1]. */
+/** Values on every counted (shared set, coupled set). */
 export type Table = { readonly values: Float64Array; readonly starts: Uint32Array };
 
-function emptyTable({ sharedSets, coupledSets, coupled }: Cylinder): Table {
-  const starts = new Uint32Array(sharedSets.length + 1);
-  for (let s = 0; s < sharedSets.length; s += 1)
-    starts[s + 1] = (starts[s] as number) + ([coupledSets.length, 1 + coupled.length][(sharedSets[s] as Flips).length] ?? 1);
-  return { values: new Float64Array(starts[sharedSets.length] as number), starts };
+/** Weights of the coupled sets alone, symptoms counted. */
+function coupledWeights({ coupled, coupledSets }: Cylinder, damping: Damping): Float64Array {
+  const weights = coupled.map((a) => flipWeight(a, damping));
+  const before = quietBefore(coupled, damping);
+  return Float64Array.from(coupledSets, (flips) => flips.reduce((w, f) => w * (weights[f] as number), before));
 }
 
 /**
@@ -228,29 +254,19 @@ function emptyTable({ sharedSets, coupledSets, coupled }: Cylinder): Table {
  * @param own for those of them that were felt on this cylinder alone
  */
 export function cylinderTable(cylinder: Cylinder, sums: readonly PlugSum[], damping: Damping, own: Damping): Table {
-  const weights = cylinder.coupled.map((a) => flipWeight(a, damping));
-  const before = quietBefore(cylinder.coupled, damping);
-  const table = emptyTable(cylinder);
-  const found = new FoundMarks(cylinder);
-  for (let s = 0; s < cylinder.sharedSets.length; s += 1) {
-    const shared = cylinder.sharedSets[s] as Flips;
-    const start = table.starts[s] as number;
-    const width = (table.starts[s + 1] as number) - start;
-    const quiet = before * quietUnder(cylinder, shared, own);
-    const touched = width === 1 ? [] : sums.map((sum, p) => new Touched(sum, cylinder.sharedTouches[s]?.[p] ?? []));
-    for (let t = 0; t < width; t += 1) {
-      const coupled = cylinder.coupledSets[t] as Flips;
-      let weight = quiet;
-      if (cylinder.rests.length > 0)
-        weight *= found.probability([...shared.map((f) => cylinder.shared[f] as Actor), ...coupled.map((f) => cylinder.coupled[f] as Actor)]);
-      for (const f of coupled) weight *= weights[f] as number;
-      for (let p = 0; p < sums.length; p += 1) {
-        const value =
-          touched[p]?.after(cylinder.coupledTouches[t]?.[p] ?? []) ?? likelihoodAfter(sums[p] as PlugSum, cylinder.sharedTouches[s]?.[p] ?? []);
-        weight *= Math.max(0, value);
-      }
-      table.values[start + t] = weight;
+  const { sharedSets, sharedTouches, coupledTouches, starts, found } = cylinder;
+  const weights = coupledWeights(cylinder, damping);
+  const touched = sums.map((sum) => new Touched(sum));
+  const values = new Float64Array(found.length);
+  for (let s = 0; s < sharedSets.length; s += 1) {
+    const quiet = quietUnder(cylinder, sharedSets[s] as Flips, own);
+    for (let p = 0; p < touched.length; p += 1) (touched[p] as Touched).touch(sharedTouches[s]?.[p] ?? []);
+    const start = starts[s] as number;
+    for (let at = start; at < (starts[s + 1] as number); at += 1) {
+      let weight = quiet * (found[at] as number) * (weights[at - start] as number);
+      for (let p = 0; p < touched.length; p += 1) weight *= Math.max(0, (touched[p] as Touched).after(coupledTouches[at - start]?.[p] ?? []));
+      values[at] = weight;
     }
   }
-  return table;
+  return { values, starts };
 }

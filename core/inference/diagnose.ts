@@ -112,13 +112,13 @@ function engineFindings(plugs: readonly PlugFindings[], judged: readonly Judged[
   };
 }
 
-function contextOf({ solve, solution, judged, stops }: Conclusion, knowledge: Knowledge): Context {
+function contextOf({ solution, judged, stops }: Conclusion, knowledge: Knowledge): Context {
   const troubled = [...new Set(judged.filter(isFaulty).map(({ plug }) => plug.place.cylinder))];
   return {
     knowledge,
     solution,
     stops,
-    removals: removalsFor(solve, solution.evidence, troubled),
+    removals: removalsFor(solution, troubled),
     worlds: once((cylinder) => worldsOf(solution, cylinder)),
   };
 }

@@ -4,8 +4,8 @@ import { placesWords, placeWords } from '../domain/words.ts';
 import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
 import type { STRENGTHS } from '../knowledge/strengths.ts';
 import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
-import { strengthOf, type Instance } from './network.ts';
-import type { Solution, Solver } from './posterior.ts';
+import { strengthOf, type Instance, type Network } from './network.ts';
+import { solverFor, type Solution } from './posterior.ts';
 
 /** One observation, or the same observation on several plugs, that can be taken away. */
 type Piece = {
@@ -136,16 +136,26 @@ function reason(cause: Cause, piece: Piece, supports: boolean, conditions: reado
     : `With this cause one would rather see "${expected.is}". ${expected.because}`;
 }
 
-/** All removals, solved once and shared by every cause's explanation. */
-export type Removals = readonly { readonly piece: Piece; readonly belief: Solution['belief']; readonly grouped: boolean }[];
+/** All removals, solved once and shared by every cause's explanation. `with`: beliefs with nothing removed, by the same reckoning. */
+export type Removals = { readonly with: Solution['belief']; readonly removed: readonly Removed[] };
+type Removed = { readonly piece: Piece; readonly without: Solution['belief']; readonly grouped: boolean };
 
-export function removalsFor(solve: Solver, evidence: Evidence, troubled: readonly number[]): Removals {
-  const singles = [...singlePieces(evidence, troubled), ...symptomPieces(evidence)];
-  const groups = groupedPieces(evidence).filter((p) => p.cylinders.length > 1);
-  return [...singles.map((p) => ({ piece: p, grouped: false })), ...groups.map((p) => ({ piece: p, grouped: true }))].map((r) => ({
-    ...r,
-    belief: solve(r.piece.without).belief,
-  }));
+/** Causes believed less than this are left out while observations are taken away: they move the weights by less than is shown. */
+const IN_FOCUS = 0.002;
+
+function focused(solution: Solution): Network {
+  const { network, belief } = solution;
+  const kept = (instances: readonly Instance[]): Instance[] => instances.filter((i) => i.prior > 0.5 || belief(i) >= IN_FOCUS);
+  return { ...network, shared: kept(network.shared), local: new Map([...network.local].map(([cylinder, own]) => [cylinder, kept(own)])) };
+}
+
+/** @param troubled cylinders whose single observations are taken away one by one */
+export function removalsFor(solution: Solution, troubled: readonly number[]): Removals {
+  const { evidence } = solution;
+  const solve = solverFor(focused(solution));
+  const singles = [...singlePieces(evidence, troubled), ...symptomPieces(evidence)].map((piece) => ({ piece, grouped: false }));
+  const groups = groupedPieces(evidence).filter((piece) => piece.cylinders.length > 1).map((piece) => ({ piece, grouped: true }));
+  return { with: solve(evidence).belief, removed: [...singles, ...groups].map((r) => ({ ...r, without: solve(r.piece.without).belief })) };
 }
 
 const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
@@ -164,7 +174,7 @@ function circumstanceFacts(instance: Instance): Fact[] {
 }
 
 /** Observations elsewhere bear on a local cause only through shared ones; observations here are what its reader looks at. */
-function concerns(instance: Instance, { piece, grouped }: Removals[number]): boolean {
+function concerns(instance: Instance, { piece, grouped }: Removed): boolean {
   if (piece.cylinders.length === 0) return true;
   return instance.cylinders.length > 1
     ? grouped || !instance.cylinders.some((n) => !piece.cylinders.includes(n)) || piece.cylinders.every((n) => instance.cylinders.includes(n))
@@ -172,7 +182,7 @@ function concerns(instance: Instance, { piece, grouped }: Removals[number]): boo
 }
 
 /** Groups replace the single observations they are made of. */
-function withoutParts(removals: Removals): Removals {
+function withoutParts(removals: readonly Removed[]): readonly Removed[] {
   const grouped = new Set(removals.filter((r) => r.grouped).map((r) => `${r.piece.finding}=${r.piece.value}`));
   return removals.filter((r) => r.grouped || !grouped.has(`${r.piece.finding}=${r.piece.value}`) || r.piece.finding === 'symptom');
 }
@@ -182,9 +192,10 @@ const round = (bits: number): number => Math.round(bits * 1000) / 1000;
 /** One cause with what speaks for and against it; each weight is the change of its log-odds when the observation is taken away. */
 export function explainCause(instance: Instance, solution: Solution, removals: Removals, knowledge: Knowledge): CauseFinding {
   const belief = solution.belief(instance);
-  const fit = removals.filter((r) => concerns(instance, r));
-  const facts = (instance.cylinders.length > 1 ? withoutParts(fit) : fit).map(({ piece, belief: without }): Fact => {
-    const bits = logOdds(belief) - logOdds(without(instance));
+  const before = logOdds(removals.with(instance));
+  const fit = removals.removed.filter((r) => concerns(instance, r));
+  const facts = (instance.cylinders.length > 1 ? withoutParts(fit) : fit).map(({ piece, without }): Fact => {
+    const bits = before - logOdds(without(instance));
     return { about: piece.about, text: piece.words, bits, because: reason(instance.cause, piece, bits > 0, knowledge.conditions) };
   });
   const all = [...circumstanceFacts(instance), ...facts].map((f) => ({ ...f, bits: round(f.bits) })).filter((f) => Math.abs(f.bits) >= LEAST_BITS);

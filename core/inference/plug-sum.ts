@@ -123,21 +123,27 @@ export function likelihoodAfter(sum: PlugSum, touches: readonly Touch[]): number
   return product * value;
 }
 
-/** One plug under a fixed list of touches, ready to be asked for many further lists. */
+/** One plug under a list of touches, ready to be asked for many further lists. */
 export class Touched {
-  private readonly gains: Float64Array;
-  private readonly product: number;
-  private readonly value: number;
   private readonly sum: PlugSum;
-  private readonly touches: readonly Touch[];
+  private readonly gains: Float64Array;
+  private touches: readonly Touch[] = [];
+  private product = 1;
+  private value: number;
 
-  constructor(sum: PlugSum, touches: readonly Touch[]) {
+  constructor(sum: PlugSum) {
     this.sum = sum;
-    this.touches = touches;
     this.gains = new Float64Array(sum.holding.length);
+    this.value = sum.total;
+  }
+
+  /** Begins anew under these touches. */
+  touch(touches: readonly Touch[]): void {
+    for (const { k } of this.touches) this.gains[k] = 0;
     for (const { k, factor } of touches) this.gains[k] = 1 / factor - 1;
+    this.touches = touches;
     this.product = touchProduct(touches);
-    this.value = likelihoodAfter(sum, touches) / this.product;
+    this.value = likelihoodAfter(this.sum, touches) / this.product;
   }
 
   /** Likelihood after these further touches, which may meet the same conditions again. */

@@ -19,9 +19,21 @@ export const MOST_SYMPTOMS = 4;
 const quiet = (links: readonly SymptomLink[], absent: readonly SymptomTag[]): number =>
   absent.reduce((p, symptom) => links.filter((link) => link.symptom === symptom).reduce((q, link) => q * (1 - strengthOf(link)), p), 1);
 
+const known = new WeakMap<Knowledge, Map<string, Damping>>();
+
+/** Worked out once for the same symptoms. */
 export function dampingFor(knowledge: Knowledge, absent: readonly SymptomTag[]): Damping {
+  const dampings = known.get(knowledge) ?? new Map<string, Damping>();
+  known.set(knowledge, dampings);
+  const key = absent.join('|');
+  const damping = dampings.get(key) ?? dampingOf(knowledge, absent, key);
+  dampings.set(key, damping);
+  return damping;
+}
+
+function dampingOf(knowledge: Knowledge, absent: readonly SymptomTag[], key: string): Damping {
   return {
-    key: absent.join('|'),
+    key,
     conditions: Float64Array.from(knowledge.conditions, (c) => quiet(c.gives, absent)),
     causes: new Map(knowledge.causes.map((c) => [c.id, quiet(c.gives, absent)])),
   };

@@ -84,6 +84,8 @@ describe('a set of plugs read together', () => {
     const without = conclude(four([tan, tan, rest, tan]), KNOWLEDGE);
     const instance = without.solution.network.local.get(3)?.find(({ id }) => id === top?.id);
     const odds = (p: number): number => Math.log2(p / (1 - p));
-    expect(odds(top?.belief ?? NaN) - odds(instance === undefined ? NaN : without.solution.belief(instance))).toBeCloseTo(fact?.bits ?? NaN, 2);
+    const change = odds(top?.belief ?? NaN) - odds(instance === undefined ? NaN : without.solution.belief(instance));
+    // The weights leave out causes believed under 0.2 %; a tenth of a bit is what that may cost.
+    expect(Math.abs(change - (fact?.bits ?? NaN))).toBeLessThan(0.1);
   });
 });
