@@ -2,7 +2,7 @@ import { centreCandidates } from './centre.ts';
 import { focused, type Focus } from './focus.ts';
 import { clamped, type Circle, type PixelImage } from './pixels.ts';
 import { halfSizeLuma, halved, type Plane } from './planes.ts';
-import { fitRing, ringOfCircle, ringScaled, type Ring } from './ring-fit.ts';
+import { brighterOutside, fitRing, ringOfCircle, ringScaled, type Ring } from './ring-fit.ts';
 import { ringModel, type RingModel } from './ring-model.ts';
 import { findStrap, type Strap } from './strap.ts';
 
@@ -61,7 +61,8 @@ function fitParts(half: Plane, { focus, bore: coarse }: RingModel, givenNose: Ci
   const strap = findStrap(half, bore);
   const face = fitRing(half, { focus: around, r: 1.32 * bore.r, within: 0.12, step: 'either' });
   const shell = outlineAround(half, bore, around, face);
-  const confidence = confidenceOf(bore.share, noseFitted ? fitted.share : 0, strap.score, givenNose !== undefined);
+  const boreShare = bore.share * clamped((brighterOutside(half, bore) - 0.5) / 0.3);
+  const confidence = givenNose ? 1 : confidenceOf(boreShare, noseFitted ? fitted.share : 0, strap.score);
   return { bore, face, shell, nose, noseFitted, strap, confidence };
 }
 
@@ -76,8 +77,7 @@ function outlineAround(half: Plane, bore: Ring, around: Focus, face: Ring): Ring
   return trials.reduce((best, ring) => (ring.share > Math.max(0.5, 0.85 * best.share) && ring.r > 1.03 * best.r ? ring : best), face);
 }
 
-function confidenceOf(boreShare: number, noseShare: number, strapScore: number, given: boolean): number {
-  if (given) return 1;
+function confidenceOf(boreShare: number, noseShare: number, strapScore: number): number {
   const bore = clamped((boreShare - 0.35) / 0.4);
   const nose = clamped((noseShare - 0.15) / 0.4);
   const strap = clamped((strapScore - 0.3) / 0.7);

@@ -17,6 +17,8 @@ const AROUND = directions(120);
 const ROUNDS = 7;
 const TIGHTEST = 0.012;
 const AGREES = 0.03;
+/** Smaller steps of logarithmic luma are noise. */
+const LEAST_STEP = 2;
 
 /** Distance from the centre of a ring as a share of its radius in that direction: under 1 is inside. */
 export function depthIn({ x, y, r, c2, s2 }: Ring, px: number, py: number): number {
@@ -47,6 +49,17 @@ export function fitRing(plane: Plane, search: Search): Ring {
     if ((edges.weight[d] ?? 0) > 0 && Math.abs((edges.radius[d] ?? 0) - radiusOf(shape, d)) < AGREES * search.r) agreeing += 1;
   }
   return { x: search.focus.x + c1, y: search.focus.y + s1, r, c2, s2, share: agreeing / AROUND.count };
+}
+
+/** Share of the directions in which it is brighter just outside a ring than just inside it. */
+export function brighterOutside(plane: Plane, { x, y, r, c2, s2 }: Ring): number {
+  let brighter = 0;
+  for (let d = 0; d < AROUND.count; d += 1) {
+    const radius = r + c2 * (AROUND.cosTwice[d] ?? 0) + s2 * (AROUND.sinTwice[d] ?? 0);
+    const at = (factor: number): number => sampled(plane, x + factor * radius * (AROUND.cos[d] ?? 0), y + factor * radius * (AROUND.sin[d] ?? 0));
+    if (at(1.04) + at(1.07) > at(0.96) + at(0.93) + 2 * LEAST_STEP) brighter += 1;
+  }
+  return brighter / AROUND.count;
 }
 
 const termsOf = (d: number): readonly number[] => [1, AROUND.cos[d] ?? 0, AROUND.sin[d] ?? 0, AROUND.cosTwice[d] ?? 0, AROUND.sinTwice[d] ?? 0];

@@ -92,5 +92,6 @@ function nameOf(bytes: Uint8Array): PhotoError {
   const head = new TextDecoder('latin1').decode(bytes.subarray(0, 400));
   if (head.startsWith('%PDF')) return { code: 'unknown-format', format: 'PDF' };
   if (/<svg[\s>]/i.test(head)) return { code: 'unknown-format', format: 'SVG' };
+  if (/^(II[*]\0|MM\0[*])/.test(head)) return { code: 'damaged' };
   return { code: 'unknown-format' };
 }

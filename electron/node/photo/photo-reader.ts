@@ -37,15 +37,16 @@ export class PhotoReader {
   }
 
   #started(): Promise<Worker> {
-    return new Promise((resolve, reject) => {
-      const worker = new Worker(this.#file, { stdout: true, stderr: true, resourceLimits: { maxOldGenerationSizeMb: 512 } });
+    const worker = new Worker(this.#file, { stdout: true, stderr: true, resourceLimits: { maxOldGenerationSizeMb: 512 } });
+    const started = new Promise<Worker>((resolve, reject) => {
       worker.once('message', () => {
-        worker.removeListener('error', reject);
         worker.unref();
         resolve(worker);
       });
-      worker.once('error', reject);
+      worker.on('error', reject);
     });
+    worker.once('exit', () => { if (this.#worker === started) this.#worker = undefined; });
+    return started;
   }
 
   async #measureNow(bytes: Uint8Array, pointedOut: PointedOut): Promise<Outcome> {
@@ -70,13 +71,13 @@ export class PhotoReader {
     return new Promise((resolve) => {
       const end = (outcome: Outcome | undefined): void => {
         clearTimeout(alarm);
-        worker.removeAllListeners();
+        worker.off('message', answer).off('error', died).off('exit', died);
         resolve(outcome);
       };
+      const answer = ({ id, result }: Answer): void => { if (id === task.id) end(result); };
+      const died = (): void => { end(this.#lost('stopped')); };
       const alarm = setTimeout(() => { end(undefined); }, this.#seconds * 1000);
-      worker.on('message', ({ id, result }: Answer) => { if (id === task.id) end(result); });
-      worker.on('error', () => { end(this.#lost('stopped')); });
-      worker.on('exit', () => { end(this.#lost('stopped')); });
+      worker.on('message', answer).on('error', died).on('exit', died);
       worker.postMessage(task);
     });
   }
