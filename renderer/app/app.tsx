@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { EngineEditor, EngineShelf } from '../features/engines/index.ts';
+import { HeatScreen } from '../features/heat/index.ts';
 import { EngineLog } from '../features/log/index.ts';
 import { SettingsScreen } from '../features/settings/index.ts';
 import { useStore } from '../state/store.ts';
@@ -26,6 +27,7 @@ function Screen({ route }: { route: Route }) {
     case 'engine-new': return <EngineEditor id={null} />;
     case 'engine': return <EngineLog id={route.id} />;
     case 'engine-edit': return <EngineEditor id={route.id} />;
+    case 'engine-heat': return <HeatScreen id={route.id} />;
     case 'settings': return <SettingsScreen />;
     case 'reading': return null;
     case 'lost': return <Notice title={text.shell.notHere}><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>;

@@ -6,6 +6,7 @@ export type Route =
   | { readonly page: 'engine-new' }
   | { readonly page: 'engine'; readonly id: string }
   | { readonly page: 'engine-edit'; readonly id: string }
+  | { readonly page: 'engine-heat'; readonly id: string }
   /** `field`: the field of the station that gets the focus. */
   | { readonly page: 'reading'; readonly id: string; readonly station: Station; readonly field?: string }
   | { readonly page: 'settings' }
@@ -27,7 +28,7 @@ export function routeOf(hash: string): Route {
   if (first === undefined) return { page: 'shelf' };
   if (first === 'settings') return { page: 'settings' };
   if (first === 'engine' && second === 'new') return { page: 'engine-new' };
-  if (first === 'engine' && second !== undefined) return { page: third === 'edit' ? 'engine-edit' : 'engine', id: second };
+  if (first === 'engine' && second !== undefined) return { page: third === 'edit' ? 'engine-edit' : third === 'heat' ? 'engine-heat' : 'engine', id: second };
   if (first === 'reading' && second !== undefined && (third === undefined || isStation(third))) {
     return { page: 'reading', id: second, station: third ?? 'plugs', ...(fourth !== undefined && { field: fourth }) };
   }
@@ -41,6 +42,7 @@ export function hrefOf(route: Route): string {
     case 'engine-new': return '#/engine/new';
     case 'engine': return `#/engine/${encodeURIComponent(route.id)}`;
     case 'engine-edit': return `#/engine/${encodeURIComponent(route.id)}/edit`;
+    case 'engine-heat': return `#/engine/${encodeURIComponent(route.id)}/heat`;
     case 'reading': return ['#/reading', encodeURIComponent(route.id), route.station, ...(route.field === undefined ? [] : [encodeURIComponent(route.field)])].join('/');
   }
 }

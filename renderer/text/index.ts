@@ -1,12 +1,13 @@
 import { checks } from './en/checks.ts';
 import { engines } from './en/engines.ts';
 import { findings } from './en/findings.ts';
+import { heat } from './en/heat.ts';
 import { run } from './en/run.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { tray } from './en/tray.ts';
 
-const english = { shell, engines, settings, tray, run, checks, findings };
+const english = { shell, engines, settings, tray, run, checks, findings, heat };
 
 /** All words of the page. Another language is another object of this type. */
 export type Text = typeof english;

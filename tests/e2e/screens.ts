@@ -24,7 +24,7 @@ async function screens(page: Page): Promise<readonly (readonly [string, Route])[
   return [
     ['shelf', { page: 'shelf' }],
     ['settings', { page: 'settings' }],
-    ...(first ? [['log', { page: 'engine', id: first.id }] as const, ['engine', { page: 'engine-edit', id: first.id }] as const] : []),
+    ...(first ? [['log', { page: 'engine', id: first.id }] as const, ['engine', { page: 'engine-edit', id: first.id }] as const, ['heat', { page: 'engine-heat', id: first.id }] as const] : []),
     ...readings.flatMap(({ name, reading }) => (reading ? STATIONS.map((station) => [`${name}-${station}`, { page: 'reading', id: reading.id, station }] as const) : [])),
   ];
 }

@@ -14,7 +14,7 @@ import styles from './engine-log.module.css';
 import { ReadingRow } from './reading-row.tsx';
 
 function Head({ record }: { record: EngineRecord }) {
-  const { engines, shell } = useText();
+  const { engines, heat, shell } = useText();
   const { removeEngine, restoreEngine, tell } = useStore.getState();
   const draft = useStore((state) => state.log?.engineId === record.id && state.log.readings.some((reading) => reading.state === 'draft'));
   const name = record.engine.name ?? engines.unnamed;
@@ -41,6 +41,7 @@ function Head({ record }: { record: EngineRecord }) {
       </div>
       <div className={styles.tools}>
         <StartReading look="main" engineId={record.id} label={start} words={start} />
+        <ButtonLink href={hrefOf({ page: 'engine-heat', id: record.id })}>{heat.open}</ButtonLink>
         <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
         <ImportSheet label={engines.import} />
         <Menu words={engines.page.more} name={engines.page.moreOf(name)}

@@ -1,0 +1,1 @@
+export { HeatScreen } from './heat-screen.tsx';
