@@ -19,6 +19,7 @@ import { SaveProblem } from './save-problem.tsx';
 import { StationScreen } from './station-screen.tsx';
 import { StationsRail } from './stations-rail.tsx';
 import { navigate } from './use-route.ts';
+import { useSteps } from './use-steps.ts';
 
 /** Opens the reading that the address names, unless it is open already. */
 function useOpened(id: string): { open: boolean; problem: AppError | null } {
@@ -73,8 +74,7 @@ function ClosedQuestion() {
 }
 
 function useReadingKeys(id: string): void {
-  const undo = useStore((state) => state.undo);
-  const redo = useStore((state) => state.redo);
+  const { undo, redo } = useSteps();
   const go = (station: Station) => () => navigate({ page: 'reading', id, station });
   useKeys({
     'Ctrl Z': undo, 'Ctrl Shift Z': redo, 'Ctrl Y': redo,

@@ -11,6 +11,7 @@ import { useKeys } from '../ui/use-keys.ts';
 import styles from './reading-head.module.css';
 import { hrefOf } from './route.ts';
 import { navigate } from './use-route.ts';
+import { useSteps } from './use-steps.ts';
 
 function NameAndDate() {
   const { title, date } = useSheet();
@@ -41,7 +42,8 @@ function SaveMark() {
 function DraftTools() {
   const { shell } = useText();
   const engineId = useStore((state) => state.reading?.engineId ?? '');
-  const { undo, redo, keepReading, tell } = useStore.getState();
+  const { keepReading, tell } = useStore.getState();
+  const { undo, redo } = useSteps();
   const [canUndo, canRedo] = [useCanUndo(), useCanRedo()];
   const { title, date } = useSheet();
   const keep = async (): Promise<void> => {

@@ -25,6 +25,8 @@ export const shell = {
   close: 'Close',
   undo: 'Undo',
   redo: 'Redo',
+  undone: (station: string): string => `Undone at another station: ${station}.`,
+  redone: (station: string): string => `Done again at another station: ${station}.`,
   settings: 'Settings',
   allEngines: 'All engines',
   back: 'Back',

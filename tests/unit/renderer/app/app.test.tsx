@@ -109,6 +109,19 @@ describe('a reading on the bench', () => {
     expect(store().reading!.history.now.sheet.plugs[0]?.tip).toBeUndefined();
   });
 
+  it('says where it undid something when that cannot be seen', async () => {
+    render(<App />);
+    await user.click(await screen.findByRole('radio', { name: 'Petrol' }));
+    act(() => store().act({ type: 'tip', plug: '1', facet: 'deposit', value: 'dry soot' }));
+    await user.click(screen.getByRole('button', { name: 'Undo' }));
+    expect(await screen.findByText('Undone at another station: The plugs.')).toBeTruthy();
+    await user.click(screen.getByRole('button', { name: 'Undo' }));
+    expect(store().reading!.history.now.sheet.conditions).toBeUndefined();
+    expect(store().messages).toHaveLength(1);
+    await user.keyboard('{Control>}yy{/Control}');
+    expect(await screen.findByText('Done again at another station: The plugs.')).toBeTruthy();
+  });
+
   it('is called open on the shelf while it is a draft, and counted once it is kept', async () => {
     go('#/');
     render(<App />);
