@@ -2,6 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import type { Browser } from 'playwright-core';
+import sharp from 'sharp';
 import { buildAll, ROOT } from '../../electron/start/targets.ts';
 import { launchBrowser, startLoopback } from '../e2e/loopback-host.ts';
 import { SIZES, THEMES, visitScreens } from '../e2e/screens.ts';
@@ -9,7 +10,7 @@ import { chromium } from './chromium.ts';
 
 /*
  * Every screen of the demo library as pictures, in both themes and two sizes, for looking at and for the README.
- * npm run screenshots [-- FOLDER]; the folder is dist/screenshots when none is named.
+ * npm run screenshots [-- FOLDER]; the folder is dist/screenshots when none is named. Those of the README go to docs/screenshots.
  */
 async function take(browser: Browser, address: string, folder: string): Promise<number> {
   let taken = 0;
@@ -25,6 +26,20 @@ async function take(browser: Browser, address: string, folder: string): Promise<
   return taken;
 }
 
+/** The pictures of the README, by the screen they show. */
+const README: Readonly<Record<string, string>> = {
+  'marlisse-plugs': 'plugs', 'marlisse-findings': 'findings', 'marlisse-run': 'run', 'marlisse-cylinders': 'cylinders', shelf: 'shelf', 'halvorn-findings': 'stop',
+};
+
+/** Keeps the README's pictures small: a palette of 256 colours, which flat screens do not notice. */
+async function keepForReadme(folder: string): Promise<void> {
+  const kept = join(ROOT, 'docs/screenshots');
+  mkdirSync(kept, { recursive: true });
+  for (const [screen, name] of Object.entries(README)) {
+    await sharp(join(folder, `${screen}-light-1280x800.png`)).png({ palette: true, compressionLevel: 9 }).toFile(join(kept, `${name}.png`));
+  }
+}
+
 const browserPath = chromium();
 if (browserPath === null) {
   process.exitCode = 1;
@@ -38,6 +53,7 @@ if (browserPath === null) {
   const browser = await launchBrowser();
   try {
     process.stdout.write(`${await take(browser, host.address, folder)} pictures in ${folder}\n`);
+    await keepForReadme(folder);
   } finally {
     await browser.close();
     await host.stop();
