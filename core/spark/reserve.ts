@@ -20,7 +20,8 @@ export const availableVoltage = ({ kind, open }: Ignition, shunt: Megohm): Kilov
 export const misfireShare = (demand: Kilovolt, available: Kilovolt): number => normalBelow((demand - available) / (SCATTER * demand));
 
 const LEAST_GAP = 0.3;
-const MOST_GAP = 1.5;
+/** mm; wider ones were not tried. */
+export const MOST_GAP = 1.5;
 const FINENESS = 0.01; // mm
 
 /** Largest gap, mm, at which an end of the demand band still fires; undefined when none does. */

@@ -22,14 +22,20 @@ function known({ bands }: Rung): readonly (readonly [number, Band<number>])[] {
   return bands.flatMap((band, i) => (band === undefined ? [] : [[across(LOADS[i] ?? 0), band] as const]));
 }
 
-/** A limit that is not sharp: the spread within which sources lie, and its middle. */
-function Limit({ edge, words, kind }: { edge: SoftEdge; words: string; kind: string }) {
-  const [left, right] = [EDGE.left, WIDTH - EDGE.right];
+const [LEFT, RIGHT] = [EDGE.left, WIDTH - EDGE.right];
+
+/** Limits that are not sharp: the spread within which sources lie, and its middle. */
+function Limits() {
+  const { limits } = useText().heat;
+  const all: readonly { readonly edge: SoftEdge; readonly words: string; readonly below?: boolean }[] = [
+    { edge: SELF_CLEANING, words: limits.cleaning, below: true }, { edge: TOO_HOT, words: limits.hot, below: true },
+    { edge: PRE_IGNITION, words: limits.ignition },
+  ];
   return (
-    <g className={styles.limit} data-kind={kind}>
-      <rect x={left} width={right - left} y={up(edge.to)} height={up(edge.from) - up(edge.to)} />
-      <line x1={left} x2={right} y1={up(edge.middle)} y2={up(edge.middle)} />
-      <text x={left + 8} y={up(edge.middle) - 4}>{words}</text>
+    <g className={styles.limit}>
+      {all.map(({ edge, words }) => <rect key={words} x={LEFT} width={RIGHT - LEFT} y={up(edge.to)} height={up(edge.from) - up(edge.to)} />)}
+      {all.map(({ edge, words }) => <line key={words} x1={LEFT} x2={RIGHT} y1={up(edge.middle)} y2={up(edge.middle)} />)}
+      {all.map(({ edge, words, below }) => <text key={words} x={LEFT + 8} y={up(edge.middle) + (below ? 15 : -5)}>{words}</text>)}
     </g>
   );
 }
@@ -48,9 +54,7 @@ function Chart({ rungs, step, load, tip }: Props) {
       {[FIRST, 0.5, 0.75, LAST].map((at) => (
         <text key={at} className={styles.tick} x={across(at)} y={HEIGHT - 10} textAnchor="middle">{Math.round(100 * at)} %{at === LAST ? ` ${heat.load}` : ''}</text>
       ))}
-      <Limit edge={SELF_CLEANING} words={heat.limits.cleaning} kind="cleaning" />
-      <Limit edge={TOO_HOT} words={heat.limits.hot} kind="hot" />
-      <Limit edge={PRE_IGNITION} words={heat.limits.ignition} kind="ignition" />
+      <Limits />
       <path className={styles.area} d={`${path(area)}Z`} />
       {rungs.map((rung) => {
         const line = known(rung);
@@ -68,13 +72,15 @@ function Chart({ rungs, step, load, tip }: Props) {
   );
 }
 
+const HEADS = ['step', 'light', 'full', 'price'] as const;
+
 function Table({ rungs, step }: Pick<Props, 'rungs' | 'step'>) {
   const { heat } = useText();
   const quantity = useQuantity();
   const shown = (band: Band<number> | undefined): string => (band === undefined ? '' : quantity('temperature', band.middle));
   return (
-    <table className={styles.table}>
-      <thead><tr><th scope="col">{heat.table.step}</th><th scope="col">{heat.table.light}</th><th scope="col">{heat.table.full}</th><th scope="col">{heat.table.price}</th></tr></thead>
+    <table className={styles.table} aria-label={heat.ladder}>
+      <thead><tr>{HEADS.map((head) => <th key={head} scope="col">{heat.table[head]}</th>)}</tr></thead>
       <tbody>
         {[...rungs].reverse().map((rung) => (
           <tr key={rung.step} data-own={rung.step === step || undefined}>
