@@ -6,13 +6,8 @@ export const ageCauses: readonly Cause[] = [
     id: 'plugs-old',
     name: 'Plugs have done their time',
     synonyms: [
-      'worn out plugs',
-      'normal wear',
-      'plugs beyond their service life',
-      'high mileage plugs',
-      'old plugs',
-      'plugs in service too long',
-      'extended service',
+      'worn out plugs', 'normal wear', 'plugs beyond their service life', 'high mileage plugs', 'old plugs', 'plugs in service too long',
+      'extended service', 'spark erosion', 'service interval overrun', 'electrodes worn by long service', 'plugs overdue for renewal',
     ],
     scope: 'engine',
     kind: 'age',
@@ -39,7 +34,9 @@ export const ageCauses: readonly Cause[] = [
   {
     id: 'plug-old-here',
     name: 'An older plug in this hole',
-    synonyms: ['one old plug among newer ones', 'mixed ages'],
+    synonyms: [
+      'one old plug among newer ones', 'mixed ages', 'plug missed at the last change', 'one worn plug among new ones', 'one plug not renewed',
+    ],
     scope: 'plug',
     kind: 'age',
     part: 'plug',
@@ -54,7 +51,10 @@ export const ageCauses: readonly Cause[] = [
   {
     id: 'severe-service',
     name: 'Wear by severe service',
-    synonyms: ['severe service', 'hard use', 'fast wear', 'oxidation of the electrodes', 'lead attack on the electrodes'],
+    synonyms: [
+      'severe service', 'hard use', 'fast wear', 'oxidation of the electrodes', 'lead attack on the electrodes', 'rapid electrode wear',
+      'sustained high load', 'erosion by lead', 'accelerated gap growth',
+    ],
     scope: 'engine',
     kind: 'age',
     prior: 'rare',

@@ -5,7 +5,10 @@ export const coolantCauses: readonly Cause[] = [
   {
     id: 'gasket-coolant-leak',
     name: 'Head gasket leaks coolant',
-    synonyms: ['blown head gasket', 'head gasket failure', 'coolant leak into the cylinder', 'leaking head gasket'],
+    synonyms: [
+      'blown head gasket', 'head gasket failure', 'coolant leak into the cylinder', 'leaking head gasket', 'coolant past the head gasket',
+      'gasket blown to the water jacket', 'internal coolant leak',
+    ],
     scope: 'cylinder',
     kind: 'coolant',
     prior: 'occasional',
@@ -41,7 +44,10 @@ export const coolantCauses: readonly Cause[] = [
   {
     id: 'head-cracked',
     name: 'Head or liner cracked into the water',
-    synonyms: ['cracked head', 'cracked cylinder head', 'porous casting', 'liner seal leaking'],
+    synonyms: [
+      'cracked head', 'cracked cylinder head', 'porous casting', 'liner seal leaking', 'crack into the water jacket', 'cracked liner',
+      'cracked block',
+    ],
     scope: 'cylinder',
     kind: 'coolant',
     prior: 'very rare',
@@ -68,7 +74,10 @@ export const coolantCauses: readonly Cause[] = [
   {
     id: 'gasket-between',
     name: 'Head gasket leaks between the two cylinders',
-    synonyms: ['blown head gasket between cylinders', 'head gasket between adjacent cylinders', 'adjacent cylinders leaking into each other'],
+    synonyms: [
+      'blown head gasket between cylinders', 'head gasket between adjacent cylinders', 'adjacent cylinders leaking into each other',
+      'gasket burnt between two bores', 'compression leaks to the neighbour', 'blown gasket bridge',
+    ],
     scope: 'neighbours',
     kind: 'mechanical',
     prior: 'rare',
@@ -103,7 +112,10 @@ export const coolantCauses: readonly Cause[] = [
   {
     id: 'water-through-exhaust',
     name: 'Water drawn in through exhaust or inlet',
-    synonyms: ['water ingress', 'exhaust manifold leaking water', 'riser leaking', 'water in the intake', 'rain or wash water in the cylinder'],
+    synonyms: [
+      'water ingress', 'exhaust manifold leaking water', 'riser leaking', 'water in the intake', 'rain or wash water in the cylinder',
+      'water drawn back through the exhaust', 'seawater in the cylinder', 'condensation in the cylinder',
+    ],
     scope: 'cylinder',
     kind: 'coolant',
     prior: 'very rare',

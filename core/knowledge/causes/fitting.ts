@@ -6,12 +6,8 @@ export const fittingCauses: readonly Cause[] = [
     id: 'plug-loose',
     name: 'Plug loose or undertightened',
     synonyms: [
-      'loose plug',
-      'plug not tight',
-      'undertightened plug',
-      'insufficient tightening torque',
-      'spark plug not tightened',
-      'improperly installed plug',
+      'loose plug', 'plug not tight', 'undertightened plug', 'insufficient tightening torque', 'spark plug not tightened',
+      'improperly installed plug', 'plug vibrated loose', 'plug not seated', 'too little torque on the plug',
     ],
     scope: 'plug',
     kind: 'fitting',
@@ -35,7 +31,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'set-not-torqued',
     name: 'Whole set not torqued',
-    synonyms: ['plugs not torqued', 'plugs only hand-tight', 'all plugs loose'],
+    synonyms: [
+      'plugs not torqued', 'plugs only hand-tight', 'all plugs loose', 'plugs undertightened', 'insufficient torque on all plugs',
+      'plugs not tightened to the figure',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'rare',
@@ -53,7 +52,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'gasket-wrong-here',
     name: 'Gasket missing or doubled here',
-    synonyms: ['missing gasket', 'two gaskets', 'gasket left on the seat', 'old gasket stuck in the head'],
+    synonyms: [
+      'missing gasket', 'two gaskets', 'gasket left on the seat', 'old gasket stuck in the head', 'washer missing', 'washer doubled',
+      'wrong gasket fitted', 'gasket not compressed',
+    ],
     scope: 'plug',
     kind: 'fitting',
     prior: 'rare',
@@ -71,7 +73,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'gaskets-doubled-set',
     name: 'Gaskets of the whole set wrong',
-    synonyms: ['gaskets doubled', 'gaskets reused or missing on all plugs'],
+    synonyms: [
+      'gaskets doubled', 'gaskets reused or missing on all plugs', 'doubled washers on the set', 'old washers reused',
+      'wrong gaskets on the set',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'very rare',
@@ -89,7 +94,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'seat-type-wrong',
     name: 'Wrong seat type',
-    synonyms: ['gasket plug in a conical seat', 'conical plug in a flat seat', 'wrong seat'],
+    synonyms: [
+      'gasket plug in a conical seat', 'conical plug in a flat seat', 'wrong seat', 'taper seat plug in a gasket head', 'wrong seating',
+      'seat does not match the head',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'very rare',
@@ -109,7 +117,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'reach-long-set',
     name: 'Reach too long',
-    synonyms: ['wrong reach', 'plugs too long', 'plug reach too long', 'long-reach plugs in a short-reach head'],
+    synonyms: [
+      'wrong reach', 'plugs too long', 'plug reach too long', 'long-reach plugs in a short-reach head', 'thread reach too long',
+      'plugs project into the chamber',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'very rare',
@@ -133,7 +144,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'reach-short-set',
     name: 'Reach too short',
-    synonyms: ['wrong reach', 'plugs too short', 'plug reach too short', 'short-reach plugs in a long-reach head'],
+    synonyms: [
+      'wrong reach', 'plugs too short', 'plug reach too short', 'short-reach plugs in a long-reach head', 'thread reach too short',
+      'plugs sit back in the hole',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'very rare',
@@ -156,7 +170,9 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'reach-long-here',
     name: 'Longer plug in this hole',
-    synonyms: ['wrong reach in one hole', 'one plug too long'],
+    synonyms: [
+      'wrong reach in one hole', 'one plug too long', 'plug projects into this chamber', 'odd plug with long thread', 'plug reach too long here',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -180,7 +196,9 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'reach-short-here',
     name: 'Shorter plug in this hole',
-    synonyms: ['wrong reach in one hole', 'one plug too short'],
+    synonyms: [
+      'wrong reach in one hole', 'one plug too short', 'plug recessed in this hole', 'odd plug with short thread', 'plug reach too short here',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -203,7 +221,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'threads-dirty-in-head',
     name: 'Deposits on the threads',
-    synonyms: ['dirty threads', 'carbon on the threads', 'deposits on plug threads', 'dirty seat'],
+    synonyms: [
+      'dirty threads', 'carbon on the threads', 'deposits on plug threads', 'dirty seat', 'dirty seating face',
+      'carbon in the plug hole threads', 'poor heat path through the thread',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'rare',
@@ -221,7 +242,9 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'plug-overtightened',
     name: 'Plug overtightened',
-    synonyms: ['excessive torque', 'over-torqued plug', 'plug too tight'],
+    synonyms: [
+      'excessive torque', 'over-torqued plug', 'plug too tight', 'shell stretched by overtightening', 'tightened too far', 'torque too high',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -241,7 +264,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'insulator-levered',
     name: 'Insulator levered when gapping',
-    synonyms: ['careless gapping', 'improper gapping', 'pressure on the centre electrode', 'bent centre electrode when gapping', 'bad regapping technique'],
+    synonyms: [
+      'careless gapping', 'improper gapping', 'pressure on the centre electrode', 'bent centre electrode when gapping',
+      'bad regapping technique', 'tool levered against the insulator', 'insulator cracked while gapping', 'side load on the insulator',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -262,7 +288,11 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'plug-mishandled',
     name: 'Plug dropped or socket tilted',
-    synonyms: ['dropped plug', 'plug cracked by the socket', 'socket too short', 'rough handling', 'damaged during installation', 'improper installation tool'],
+    synonyms: [
+      'dropped plug', 'plug cracked by the socket', 'socket too short', 'rough handling', 'damaged during installation',
+      'improper installation tool', 'plug fell on the floor', 'insulator cracked by handling',
+      'plug knocked before fitting', 'wrench slipped on the plug',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -282,7 +312,10 @@ export const fittingCauses: readonly Cause[] = [
   {
     id: 'heat-shock',
     name: 'Heat shock',
-    synonyms: ['thermal shock', 'rapid heating or cooling', 'quenched hot plug'],
+    synonyms: [
+      'thermal shock', 'rapid heating or cooling', 'quenched hot plug', 'sudden temperature change', 'cold water on a hot plug', 'rapid cooling',
+      'thermal crack',
+    ],
     scope: 'plug',
     kind: 'temperature',
     part: 'plug',

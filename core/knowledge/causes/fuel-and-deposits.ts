@@ -6,12 +6,9 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     id: 'leaded-cool-running',
     name: 'Leaded fuel with cool, rich running',
     synonyms: [
-      'lead fouling from rich running',
-      'lead not scavenged',
-      'excess lead from rich mixture',
-      'too rich and too cool for leaded fuel',
-      'low-power running on leaded fuel',
-      'tetraethyl lead',
+      'lead fouling from rich running', 'lead not scavenged', 'excess lead from rich mixture', 'too rich and too cool for leaded fuel',
+      'low-power running on leaded fuel', 'tetraethyl lead', 'lead deposits from cool running', 'lead not fully vaporised',
+      'plugs running cool on leaded fuel', 'lead compounds condense on a cool plug',
     ],
     scope: 'engine',
     kind: 'fuel',
@@ -43,7 +40,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'cool-cylinder-leaded',
     name: 'This cylinder runs cool on leaded fuel',
-    synonyms: ['front cylinder runs cool', 'cold cylinder', 'cool cylinder lead fouling'],
+    synonyms: [
+      'front cylinder runs cool', 'cold cylinder', 'cool cylinder lead fouling', 'overcooled cylinder on leaded fuel',
+      'lead builds up in a cool cylinder', 'coolest cylinder leads up',
+    ],
     scope: 'cylinder',
     kind: 'temperature',
     prior: 'rare',
@@ -65,7 +65,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'lead-at-the-bottom',
     name: 'Lead collects in the lower plug',
-    synonyms: ['lower plugs foul with lead', 'bottom plug lead', 'gravity brings lead to the lower plug'],
+    synonyms: [
+      'lower plugs foul with lead', 'bottom plug lead', 'gravity brings lead to the lower plug', 'lead settles in the bottom plug',
+      'lead in lower plugs',
+    ],
     scope: 'plug',
     kind: 'fuel',
     prior: 'very rare',
@@ -88,7 +91,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'manganese-in-fuel',
     name: 'Manganese in the fuel',
-    synonyms: ['manganese additive', 'anti-knock additive in the fuel', 'fuel additive', 'octane booster'],
+    synonyms: [
+      'manganese additive', 'anti-knock additive in the fuel', 'fuel additive', 'octane booster', 'manganese octane improver',
+      'red manganese residue', 'metallic fuel additive',
+    ],
     scope: 'engine',
     kind: 'fuel',
     prior: 'rare',
@@ -114,7 +120,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'iron-in-fuel',
     name: 'Iron in the fuel',
-    synonyms: ['rust in the tank', 'iron additive', 'ferrocene', 'iron oxide deposits'],
+    synonyms: [
+      'rust in the tank', 'iron additive', 'ferrocene', 'iron oxide deposits', 'iron octane improver', 'rusty fuel tank',
+      'iron compounds in the petrol',
+    ],
     scope: 'engine',
     kind: 'fuel',
     prior: 'very rare',
@@ -131,7 +140,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'additive-overdose',
     name: 'Too much additive in fuel or oil',
-    synonyms: ['additive overdose', 'fuel additives', 'oil additives', 'upper-cylinder lubricant overdosed'],
+    synonyms: [
+      'additive overdose', 'fuel additives', 'oil additives', 'upper-cylinder lubricant overdosed', 'too much fuel additive',
+      'too much oil additive', 'residue of additives', 'fuel system cleaner overdosed',
+    ],
     scope: 'engine',
     kind: 'fuel',
     prior: 'occasional',
@@ -149,7 +161,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'lead-substitute',
     name: 'Lead substitute or phosphorus',
-    synonyms: ['lead substitute', 'phosphorus additive', 'sodium or potassium additive', 'valve-saver additive'],
+    synonyms: [
+      'lead substitute', 'phosphorus additive', 'sodium or potassium additive', 'valve-saver additive', 'lead replacement additive',
+      'valve seat protection additive', 'phosphorus residue',
+    ],
     scope: 'engine',
     kind: 'fuel',
     prior: 'very rare',
@@ -166,7 +181,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'silicon-in-fuel',
     name: 'Silicon in the fuel',
-    synonyms: ['siloxane in the gas', 'landfill gas', 'sewage gas', 'contaminated fuel with silicon', 'silicone sealant'],
+    synonyms: [
+      'siloxane in the gas', 'landfill gas', 'sewage gas', 'contaminated fuel with silicon', 'silicone sealant', 'silicon contamination',
+      'silica deposits', 'silicon compounds in fuel gas',
+    ],
     scope: 'engine',
     kind: 'fuel',
     prior: 'very rare',
@@ -184,7 +202,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'dust-past-filter',
     name: 'Dust past the air filter',
-    synonyms: ['dirt past the air cleaner', 'air filter missing or leaking', 'dust in the intake'],
+    synonyms: [
+      'dirt past the air cleaner', 'air filter missing or leaking', 'dust in the intake', 'unfiltered air', 'sand in the intake',
+      'air cleaner not sealing',
+    ],
     scope: 'engine',
     kind: 'deposit',
     prior: 'very rare',
@@ -204,7 +225,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'hard-run-after-light',
     name: 'Sudden hard running after light use',
-    synonyms: ['sudden acceleration after long idling', 'sudden full throttle', 'sudden load after slow running', 'hard acceleration', 'high-speed glazing'],
+    synonyms: [
+      'sudden acceleration after long idling', 'sudden full throttle', 'sudden load after slow running', 'hard acceleration',
+      'high-speed glazing', 'deposits melted by sudden load', 'full power too soon after slow running', 'glazed by sudden high speed',
+    ],
     scope: 'engine',
     kind: 'deposit',
     prior: 'occasional',
@@ -228,7 +252,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'old-deposits-let-go',
     name: 'Old chamber deposits let go',
-    synonyms: ['deposits thrown on new plugs', 'chamber deposits flake off', 'splash fouling after a tune-up'],
+    synonyms: [
+      'deposits thrown on new plugs', 'chamber deposits flake off', 'splash fouling after a tune-up', 'loosened chamber deposits',
+      'carbon flakes off the piston', 'deposits shed after a misfire was cured', 'by-products of combustion break loose',
+    ],
     scope: 'engine',
     kind: 'deposit',
     prior: 'rare',
@@ -249,7 +276,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'stop-start-bridge',
     name: 'Stop-start deposits melted across the gap',
-    synonyms: ['gap bridging from slow driving', 'carbon bridge', 'long slow running then sudden load', 'deposit across the gap'],
+    synonyms: [
+      'gap bridging from slow driving', 'carbon bridge', 'long slow running then sudden load', 'deposit across the gap',
+      'deposits bridge the electrodes', 'gap bridged by carbon', 'conductive deposit in the gap',
+    ],
     scope: 'plug',
     kind: 'deposit',
     part: 'plug',
@@ -273,7 +303,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'lead-bead-bridge',
     name: 'Lead bead or flake in the gap',
-    synonyms: ['lead bead across the gap', 'lead bridging', 'debris shorting the lower plug', 'bead shorting the plug'],
+    synonyms: [
+      'lead bead across the gap', 'lead bridging', 'debris shorting the lower plug', 'bead shorting the plug', 'lead particle in the gap',
+      'gap shorted by lead', 'lead ball between the electrodes',
+    ],
     scope: 'plug',
     kind: 'fuel',
     part: 'plug',
@@ -302,7 +335,10 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
   {
     id: 'compound-on-electrodes',
     name: 'Too much thread compound',
-    synonyms: ['graphite fouling', 'anti-seize on the electrodes', 'excess thread compound', 'careless application of thread lubricant'],
+    synonyms: [
+      'graphite fouling', 'anti-seize on the electrodes', 'excess thread compound', 'careless application of thread lubricant',
+      'thread lubricant on the electrodes', 'anti-seize on the firing end', 'copper paste on the plug',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',

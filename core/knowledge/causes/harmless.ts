@@ -5,7 +5,10 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'clean-burning-fuel',
     name: 'Clean-burning fuel',
-    synonyms: ['unleaded fuel leaves no colour', 'alcohol fuel', 'normal for unleaded fuel'],
+    synonyms: [
+      'unleaded fuel leaves no colour', 'alcohol fuel', 'normal for unleaded fuel', 'clean-burning petrol', 'fuel burns clean',
+      'little colour with alcohol',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -34,7 +37,7 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'gas-fuel-colour',
     name: 'Colour of gas fuel',
-    synonyms: ['normal colour on LPG'],
+    synonyms: ['normal colour on LPG', 'brown colour with gas fuel', 'normal for propane', 'normal colour on natural gas'],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -58,7 +61,10 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'two-stroke-colour',
     name: 'Colour of two-stroke oil',
-    synonyms: ['normal colour of a two-stroke'],
+    synonyms: [
+      'normal colour of a two-stroke', 'oil in the two-stroke mixture colours the nose', 'dark but normal for a two-stroke',
+      'brown from premix oil',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -77,7 +83,10 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'idled-before-stop',
     name: 'Idled before the stop',
-    synonyms: ['engine idled before the plugs were pulled', 'driven in and idled', 'reading taken after idling'],
+    synonyms: [
+      'engine idled before the plugs were pulled', 'driven in and idled', 'reading taken after idling', 'not a clean cut', 'colour of idling',
+      'idled after the run',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -97,7 +106,9 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'read-cold',
     name: 'Read before it was warm',
-    synonyms: ['not run long enough', 'engine not warmed up', 'cold reading'],
+    synonyms: [
+      'not run long enough', 'engine not warmed up', 'cold reading', 'plug read before warm-up', 'start-up soot', 'pulled after a cold start',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -119,7 +130,7 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'too-new-to-read',
     name: 'Too new to read',
-    synonyms: ['new plugs', 'plugs just fitted', 'not run long enough to colour'],
+    synonyms: ['new plugs', 'plugs just fitted', 'not run long enough to colour', 'too few miles on the plugs', 'fresh plugs', 'no colour yet'],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -138,7 +149,9 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'corona',
     name: 'Corona discharge',
-    synonyms: ['corona', 'corona stain', 'corona discharge'],
+    synonyms: [
+      'corona', 'corona stain', 'corona discharge', 'corona ring on the insulator', 'stain by corona', 'dust ring drawn by the electric field',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -153,7 +166,10 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'gravity-oil',
     name: 'Oil runs to the lower plug',
-    synonyms: ['gravity oil on lower plugs', 'normal oil on bottom plugs', 'lower plugs collect oil'],
+    synonyms: [
+      'gravity oil on lower plugs', 'normal oil on bottom plugs', 'lower plugs collect oil', 'oil drains to the bottom plug',
+      'oil pools at the lower plug', 'lower plugs damp with oil',
+    ],
     scope: 'plug',
     harmless: true,
     kind: 'harmless',
@@ -172,7 +188,10 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'swirl-tint',
     name: 'Swirl colours one side',
-    synonyms: ['one-sided tint', 'mixture swirl', 'uneven but normal colour'],
+    synonyms: [
+      'one-sided tint', 'mixture swirl', 'uneven but normal colour', 'tint on the side of the inlet flow', 'colour uneven from swirl',
+      'one side darker by gas flow',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',
@@ -187,7 +206,10 @@ export const harmlessCauses: readonly Cause[] = [
   {
     id: 'polarity-alternates',
     name: 'Polarity alternates by design',
-    synonyms: ['magneto polarity', 'wasted spark polarity', 'constant polarity wear'],
+    synonyms: [
+      'magneto polarity', 'wasted spark polarity', 'constant polarity wear', 'alternate polarity wear', 'centre and ground wear alternate',
+      'wear pattern of double-ended coils',
+    ],
     scope: 'engine',
     harmless: true,
     kind: 'harmless',

@@ -5,7 +5,10 @@ export const heatValueCauses: readonly Cause[] = [
   {
     id: 'plugs-too-cold',
     name: 'Plugs too cold for engine or use',
-    synonyms: ['heat range too cold', 'plug too cold', 'wrong heat range, too cold', 'plugs too cold for the service', 'cold plug'],
+    synonyms: [
+      'heat range too cold', 'plug too cold', 'wrong heat range, too cold', 'plugs too cold for the service', 'cold plug', 'heat value too high',
+      'plug type too cold', 'spark plug too cold for light duty', 'incorrect plug type, too cold',
+    ],
     scope: 'engine',
     kind: 'heat value',
     heatStep: 'hotter',
@@ -46,7 +49,10 @@ export const heatValueCauses: readonly Cause[] = [
   {
     id: 'plugs-too-hot',
     name: 'Plugs too hot for engine or use',
-    synonyms: ['heat range too hot', 'plug too hot', 'wrong heat range, too hot', 'plugs too hot', 'wrong plugs fitted, too hot', 'hot plug'],
+    synonyms: [
+      'heat range too hot', 'plug too hot', 'wrong heat range, too hot', 'plugs too hot', 'wrong plugs fitted, too hot', 'hot plug',
+      'heat value too low', 'plug type too hot', 'incorrect plug type, too hot',
+    ],
     scope: 'engine',
     kind: 'heat value',
     heatStep: 'colder',
@@ -78,7 +84,10 @@ export const heatValueCauses: readonly Cause[] = [
   {
     id: 'hot-plug-in-this-hole',
     name: 'Hotter plug in this hole than in the others',
-    synonyms: ['mixed heat ranges', 'one plug of a hotter type', 'wrong plug in this cylinder'],
+    synonyms: [
+      'mixed heat ranges', 'one plug of a hotter type', 'wrong plug in this cylinder', 'odd plug, hotter type', 'one wrong plug, too hot',
+      'plug types mixed',
+    ],
     scope: 'plug',
     kind: 'heat value',
     part: 'plug',
@@ -102,7 +111,10 @@ export const heatValueCauses: readonly Cause[] = [
   {
     id: 'cold-plug-in-this-hole',
     name: 'Colder plug in this hole than in the others',
-    synonyms: ['mixed heat ranges', 'one plug of a colder type', 'wrong plug in this cylinder'],
+    synonyms: [
+      'mixed heat ranges', 'one plug of a colder type', 'wrong plug in this cylinder', 'odd plug, colder type', 'one wrong plug, too cold',
+      'plug types mixed',
+    ],
     scope: 'plug',
     kind: 'heat value',
     part: 'plug',

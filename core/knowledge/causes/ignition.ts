@@ -6,14 +6,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'ignition-weak',
     name: 'Weak ignition',
     synonyms: [
-      'weak spark',
-      'low ignition voltage',
-      'worn contact points',
-      'bad condenser',
-      'poor ignition',
-      'defective ignition',
-      'ignition system weak',
-      'dirty or worn breaker points',
+      'weak spark', 'low ignition voltage', 'worn contact points', 'bad condenser', 'poor ignition', 'defective ignition',
+      'ignition system weak', 'dirty or worn breaker points', 'low spark energy', 'insufficient secondary voltage',
     ],
     scope: 'engine',
     kind: 'ignition',
@@ -45,7 +39,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'coil-weak',
     name: 'Weak ignition coil',
-    synonyms: ['failing coil', 'coil breaks down when hot', 'weak coil', 'coil driver at fault'],
+    synonyms: [
+      'failing coil', 'coil breaks down when hot', 'weak coil', 'coil driver at fault', 'coil output low', 'coil breaking down',
+      'shorted coil windings',
+    ],
     scope: 'coil',
     kind: 'ignition',
     part: 'coil',
@@ -74,7 +71,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'coil-failed',
     name: 'Ignition coil dead',
-    synonyms: ['coil failed', 'dead coil', 'coil open circuit', 'failed ignition coil', 'coil driver dead', 'no spark from the coil'],
+    synonyms: [
+      'coil failed', 'dead coil', 'coil open circuit', 'failed ignition coil', 'coil driver dead', 'no spark from the coil', 'coil burnt out',
+      'coil inoperative', 'defective ignition coil',
+    ],
     scope: 'coil',
     kind: 'ignition',
     part: 'coil',
@@ -101,7 +101,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'ignition-set-fault',
     name: 'Fault of one magneto or ignition set',
-    synonyms: ['magneto fault', 'weak magneto', 'magneto timing off', 'magneto points', 'harness of one magneto', 'faulty magneto', 'p-lead grounded'],
+    synonyms: [
+      'magneto fault', 'weak magneto', 'magneto timing off', 'magneto points', 'harness of one magneto', 'faulty magneto', 'p-lead grounded',
+      'magneto internally faulty', 'distributor of one magneto', 'magneto coil breaking down',
+    ],
     scope: 'ignition set',
     kind: 'ignition',
     prior: 'occasional',
@@ -128,7 +131,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'no-spark',
     name: 'No spark at all',
-    synonyms: ['ignition off or dead', 'cranking without spark', 'ignition switch or supply at fault', 'stop switch grounded', 'no ignition'],
+    synonyms: [
+      'ignition off or dead', 'cranking without spark', 'ignition switch or supply at fault', 'stop switch grounded', 'no ignition',
+      'spark absent', 'dead ignition', 'ignition not working', 'failed crank sensor',
+    ],
     scope: 'engine',
     kind: 'ignition',
     prior: 'rare',
@@ -146,13 +152,9 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'lead-bad',
     name: 'Bad lead or cap',
     synonyms: [
-      'bad plug lead',
-      'faulty spark plug wire',
-      'defective plug cable',
-      'bad plug cap',
-      'high-resistance lead',
-      'defective ignition harness lead',
-      'bad wire',
+      'bad plug lead', 'faulty spark plug wire', 'defective plug cable', 'bad plug cap', 'high-resistance lead',
+      'defective ignition harness lead', 'bad wire', 'open ignition lead', 'broken conductor in the lead', 'leaking ignition cable',
+      'high tension lead faulty',
     ],
     scope: 'plug',
     kind: 'ignition',
@@ -189,7 +191,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'lead-off',
     name: 'Lead not connected',
-    synonyms: ['plug wire off', 'lead loose', 'cap not pushed home', 'lead disconnected', 'wire not connected'],
+    synonyms: [
+      'plug wire off', 'lead loose', 'cap not pushed home', 'lead disconnected', 'wire not connected', 'ignition cable detached', 'plug cap off',
+      'coil connector off',
+    ],
     scope: 'plug',
     kind: 'ignition',
     part: 'lead',
@@ -212,7 +217,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'boot-leaking',
     name: 'Boot or coil boot breaks down',
-    synonyms: ['hardened boot', 'cracked boot', 'pin-hole in the boot', 'spark jumps through the boot', 'perished plug cap', 'torn coil boot'],
+    synonyms: [
+      'hardened boot', 'cracked boot', 'pin-hole in the boot', 'spark jumps through the boot', 'perished plug cap', 'torn coil boot',
+      'boot burnt through', 'insulation of the boot broken down', 'carbon track in the boot',
+    ],
     scope: 'plug',
     kind: 'ignition',
     part: 'lead',
@@ -233,7 +241,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'insulator-dirty',
     name: 'Insulator dirty or damp',
-    synonyms: ['moisture on the plug', 'water in the plug well', 'oil in the plug well', 'dirty insulator', 'damp in the spark plug well', 'finger grease'],
+    synonyms: [
+      'moisture on the plug', 'water in the plug well', 'oil in the plug well', 'dirty insulator', 'damp in the spark plug well',
+      'finger grease', 'moisture on the insulator', 'oil on the insulator', 'contaminated insulator', 'wet plug well',
+    ],
     scope: 'plug',
     kind: 'ignition',
     prior: 'occasional',
@@ -256,12 +267,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'leads-crossed',
     name: 'Leads crossed or firing across',
     synonyms: [
-      'crossed leads',
-      'crossfire',
-      'plug wires on the wrong plugs',
-      'wires swapped',
-      'cross-firing between leads',
-      'induction between parallel leads',
+      'crossed leads', 'crossfire', 'plug wires on the wrong plugs', 'wires swapped', 'cross-firing between leads',
+      'induction between parallel leads', 'wrong firing order', 'leads interchanged', 'leads touching',
     ],
     scope: 'neighbours',
     kind: 'ignition',
@@ -291,7 +298,11 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'plug-defective',
     name: 'Plug defective inside',
-    synonyms: ['defective spark plug', 'bad plug', 'faulty plug', 'plug breaks down when hot', 'plug internally shorted', 'plug failed'],
+    synonyms: [
+      'defective spark plug', 'bad plug', 'faulty plug', 'plug breaks down when hot', 'plug internally shorted', 'plug failed',
+      'internal short in the plug', 'insulation breakdown in the plug', 'manufacturing defect of the plug', 'gas leaks through the plug',
+      'insulator seal leaks',
+    ],
     scope: 'plug',
     kind: 'ignition',
     part: 'plug',
@@ -321,7 +332,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'resistor-burnt',
     name: 'Plug resistor burnt out',
-    synonyms: ['internal resistor failed', 'high resistance in the plug', 'plug resistance too high', 'resistor open'],
+    synonyms: [
+      'internal resistor failed', 'high resistance in the plug', 'plug resistance too high', 'resistor open', 'resistor open circuit',
+      'resistor element failed', 'resistance over limit',
+    ],
     scope: 'plug',
     kind: 'ignition',
     part: 'plug',
@@ -348,7 +362,7 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'resistor-shorted',
     name: 'Plug has no working resistor',
-    synonyms: ['non-resistor plug fitted', 'resistor shorted'],
+    synonyms: ['non-resistor plug fitted', 'resistor shorted', 'no resistance in the plug', 'plug without suppressor', 'resistor bypassed'],
     scope: 'plug',
     kind: 'ignition',
     part: 'plug',
@@ -363,7 +377,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'resistance-stacked',
     name: 'Too much resistance in the circuit',
-    synonyms: ['resistor plug and resistor lead and resistor cap together', 'resistor leads added', 'too much suppression'],
+    synonyms: [
+      'resistor plug and resistor lead and resistor cap together', 'resistor leads added', 'too much suppression', 'suppressors in series',
+      'double suppression', 'excess secondary resistance',
+    ],
     scope: 'engine',
     kind: 'ignition',
     prior: 'very rare',
@@ -384,7 +401,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'timing-retarded',
     name: 'Ignition too late',
-    synonyms: ['retarded timing', 'late ignition', 'timing late', 'ignition timing retarded'],
+    synonyms: [
+      'retarded timing', 'late ignition', 'timing late', 'ignition timing retarded', 'spark retarded', 'ignition advance not working',
+      'timing set late',
+    ],
     scope: 'engine',
     kind: 'ignition',
     prior: 'occasional',
@@ -411,12 +431,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'timing-advanced',
     name: 'Ignition too early',
     synonyms: [
-      'timing over-advanced',
-      'ignition timing too far advanced',
-      'too much advance',
-      'timing too early',
-      'overadvanced ignition',
-      'excessive spark advance',
+      'timing over-advanced', 'ignition timing too far advanced', 'too much advance', 'timing too early', 'overadvanced ignition',
+      'excessive spark advance', 'spark advanced too far', 'early timing', 'incorrect ignition timing',
     ],
     scope: 'engine',
     kind: 'ignition',
@@ -446,7 +462,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'coil-polarity',
     name: 'Coil connected the wrong way round',
-    synonyms: ['reversed coil polarity', 'coil primary leads swapped', 'coil connections reversed', 'reversed polarity'],
+    synonyms: [
+      'reversed coil polarity', 'coil primary leads swapped', 'coil connections reversed', 'reversed polarity', 'coil wired backwards',
+      'positive and negative swapped at the coil', 'wrong coil polarity',
+    ],
     scope: 'engine',
     kind: 'ignition',
     prior: 'rare',
@@ -466,7 +485,7 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'gap-misset-wide',
     name: 'Gap set too wide',
-    synonyms: ['wrong gap', 'excessive gap', 'gap too wide', 'incorrect plug gap'],
+    synonyms: ['wrong gap', 'excessive gap', 'gap too wide', 'incorrect plug gap', 'gap opened too far', 'electrodes set too far apart'],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -487,7 +506,7 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'gap-misset-narrow',
     name: 'Gap set too narrow',
-    synonyms: ['wrong gap', 'gap too small', 'gap closed', 'incorrect plug gap'],
+    synonyms: ['wrong gap', 'gap too small', 'gap closed', 'incorrect plug gap', 'gap set too tight', 'electrodes set too close', 'insufficient gap'],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -508,7 +527,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'gaps-misset-all',
     name: 'Whole set gapped wrong',
-    synonyms: ['plugs gapped wrong', 'wrong gap on all plugs', 'gaps not set'],
+    synonyms: [
+      'plugs gapped wrong', 'wrong gap on all plugs', 'gaps not set', 'gap not checked before fitting', 'incorrect gap throughout',
+      'gaps left as delivered',
+    ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'rare',
@@ -532,7 +554,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'terminal-shaken-loose',
     name: 'Terminal shaken loose or corroded',
-    synonyms: ['loose terminal nut', 'loose terminal', 'corroded terminal', 'connector corroded', 'terminal nut vibrated loose'],
+    synonyms: [
+      'loose terminal nut', 'loose terminal', 'corroded terminal', 'connector corroded', 'terminal nut vibrated loose',
+      'terminal vibrated loose', 'terminal stud loose', 'poor contact at the terminal',
+    ],
     scope: 'plug',
     kind: 'ignition',
     prior: 'rare',

@@ -5,7 +5,10 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'valve-leaking',
     name: 'Valve leaking or burnt',
-    synonyms: ['burnt valve', 'leaking valve', 'valve not seating', 'burned exhaust valve', 'tight tappet', 'bad valve', 'valve clearance too small'],
+    synonyms: [
+      'burnt valve', 'leaking valve', 'valve not seating', 'burned exhaust valve', 'tight tappet', 'bad valve', 'valve clearance too small',
+      'bent valve', 'valve not sealing', 'worn valve seat',
+    ],
     scope: 'cylinder',
     kind: 'mechanical',
     prior: 'occasional',
@@ -39,7 +42,10 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'valve-sticking',
     name: 'Valve sticking',
-    synonyms: ['sticking valve', 'gummed valve stem', 'valve hangs', 'sticky exhaust valve', 'weak valve spring'],
+    synonyms: [
+      'sticking valve', 'gummed valve stem', 'valve hangs', 'sticky exhaust valve', 'weak valve spring', 'valve stuck open',
+      'gum on the valve stem', 'valve slow to close',
+    ],
     scope: 'cylinder',
     kind: 'mechanical',
     prior: 'occasional',
@@ -70,7 +76,10 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'compression-low',
     name: 'Compression low',
-    synonyms: ['low compression', 'poor compression', 'loss of compression', 'low compression in this cylinder'],
+    synonyms: [
+      'low compression', 'poor compression', 'loss of compression', 'low compression in this cylinder', 'cylinder lacks compression',
+      'weak compression', 'compression loss',
+    ],
     scope: 'cylinder',
     kind: 'mechanical',
     prior: 'rare',
@@ -114,7 +123,10 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'piston-holed',
     name: 'Piston holed or broken',
-    synonyms: ['hole in the piston', 'holed piston', 'broken piston', 'burnt piston', 'piston crown eroded'],
+    synonyms: [
+      'hole in the piston', 'holed piston', 'broken piston', 'burnt piston', 'piston crown eroded', 'melted piston', 'piston burnt through',
+      'damaged piston',
+    ],
     scope: 'cylinder',
     kind: 'mechanical',
     prior: 'very rare',
@@ -144,7 +156,10 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'foreign-object',
     name: 'Loose object in the cylinder',
-    synonyms: ['foreign object', 'broken part in the chamber', 'broken ring or valve piece', 'dropped nut or screw', 'debris in the combustion chamber'],
+    synonyms: [
+      'foreign object', 'broken part in the chamber', 'broken ring or valve piece', 'dropped nut or screw', 'debris in the combustion chamber',
+      'metal object in the chamber', 'something dropped into the cylinder', 'loose metal in the cylinder',
+    ],
     scope: 'cylinder',
     kind: 'mechanical',
     prior: 'rare',
@@ -168,7 +183,9 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'valve-train-worn',
     name: 'Cam or valve gear worn at this cylinder',
-    synonyms: ['worn cam lobe', 'valve does not open fully', 'collapsed tappet'],
+    synonyms: [
+      'worn cam lobe', 'valve does not open fully', 'collapsed tappet', 'flat cam lobe', 'broken rocker', 'valve lift too small', 'bent pushrod',
+    ],
     scope: 'cylinder',
     kind: 'mechanical',
     prior: 'very rare',
@@ -193,7 +210,10 @@ export const mechanicalCauses: readonly Cause[] = [
   {
     id: 'threads-stripped',
     name: 'Threads of the head torn or loose insert',
-    synonyms: ['stripped thread', 'damaged spark plug threads', 'loose insert', 'cross-threaded plug', 'bushing loose'],
+    synonyms: [
+      'stripped thread', 'damaged spark plug threads', 'loose insert', 'cross-threaded plug', 'bushing loose', 'damaged thread in the head',
+      'insert badly installed', 'thread insert not seated', 'thread insert protrudes',
+    ],
     scope: 'plug',
     kind: 'fitting',
     prior: 'rare',

@@ -5,7 +5,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'mixture-rich',
     name: 'Mixture too rich',
-    synonyms: ['rich mixture', 'over-rich mixture', 'carburettor set too rich', 'jets too large', 'too much fuel', 'fuel mixture too rich'],
+    synonyms: [
+      'rich mixture', 'over-rich mixture', 'carburettor set too rich', 'jets too large', 'too much fuel', 'fuel mixture too rich', 'excess fuel',
+      'overfuelling', 'running rich',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'common',
@@ -41,7 +44,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'choke-stuck',
     name: 'Choke stuck or used too much',
-    synonyms: ['choke sticking', 'automatic choke not opening', 'too much choke', 'excessive choking', 'over-choking', 'choke stuck closed'],
+    synonyms: [
+      'choke sticking', 'automatic choke not opening', 'too much choke', 'excessive choking', 'over-choking', 'choke stuck closed',
+      'choke left on', 'choke out of adjustment', 'cold enrichment left in',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -66,7 +72,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'air-filter-clogged',
     name: 'Air filter clogged',
-    synonyms: ['clogged air cleaner', 'dirty air filter', 'restricted air intake', 'air cleaner needs service'],
+    synonyms: [
+      'clogged air cleaner', 'dirty air filter', 'restricted air intake', 'air cleaner needs service', 'choked air filter',
+      'blocked air cleaner element', 'air cleaner dirty',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -95,7 +104,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'float-level-high',
     name: 'Float level or needle valve at fault',
-    synonyms: ['float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing'],
+    synonyms: [
+      'float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing', 'float chamber floods',
+      'float needle not seating', 'punctured float',
+    ],
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
@@ -118,7 +130,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'float-level-high-all',
     name: 'Float level or needle valve at fault throughout',
-    synonyms: ['float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing'],
+    synonyms: [
+      'float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing', 'float chambers flood',
+      'float needles not seating',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -140,7 +155,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'fuel-pressure-high',
     name: 'Fuel pressure too high',
-    synonyms: ['excessive fuel pressure', 'fuel return blocked', 'pressure regulator at fault', 'fuel pump pressure too high'],
+    synonyms: [
+      'excessive fuel pressure', 'fuel return blocked', 'pressure regulator at fault', 'fuel pump pressure too high',
+      'overpressure in the fuel rail', 'regulator diaphragm ruptured',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'rare',
@@ -164,7 +182,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'idle-mixture-rich',
     name: 'Idle mixture too rich',
-    synonyms: ['idle mixture adjusted too rich', 'idle circuit too rich', 'rich idle', 'idle mixture out of adjustment'],
+    synonyms: [
+      'idle mixture adjusted too rich', 'idle circuit too rich', 'rich idle', 'idle mixture out of adjustment', 'slow-running mixture rich',
+      'idle screw too far out', 'pilot jet too rich',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -190,7 +211,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'heat-riser-stuck',
     name: 'Manifold heat valve stuck',
-    synonyms: ['heat riser stuck', 'manifold heat control valve stuck', 'manifold heat valve seized'],
+    synonyms: [
+      'heat riser stuck', 'manifold heat control valve stuck', 'manifold heat valve seized', 'hot-spot valve stuck',
+      'exhaust heat control valve stuck', 'inlet manifold stays cold',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'rare',
@@ -208,7 +232,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'carburettor-heat-on',
     name: 'Carburettor heat left on',
-    synonyms: ['carburettor heat used', 'hot air richens the mixture', 'carburettor heat leaking'],
+    synonyms: [
+      'carburettor heat used', 'hot air richens the mixture', 'carburettor heat leaking', 'carb heat on', 'warm-air intake stuck on',
+      'alternate hot air used',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'rare',
@@ -226,7 +253,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'primer-leaking',
     name: 'Primer leaking',
-    synonyms: ['leaking primer', 'primer not locked', 'primer left unlocked', 'cold start valve leaking'],
+    synonyms: [
+      'leaking primer', 'primer not locked', 'primer left unlocked', 'cold start valve leaking', 'priming pump leaks', 'primer passes fuel',
+      'primer not fully closed',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'rare',
@@ -250,7 +280,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'altitude-rich',
     name: 'Too rich for the altitude',
-    synonyms: ['rich from altitude', 'mixture not leaned at altitude', 'thin air', 'high-altitude running with sea-level jets'],
+    synonyms: [
+      'rich from altitude', 'mixture not leaned at altitude', 'thin air', 'high-altitude running with sea-level jets', 'mixture rich at height',
+      'no altitude compensation', 'failed to lean on the climb',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'very rare',
@@ -280,7 +313,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'injection-kept-rich',
     name: 'Injection kept rich by a sensor',
-    synonyms: ['coolant temperature sensor at fault', 'oxygen sensor at fault', 'air mass sensor at fault', 'cold enrichment stays on'],
+    synonyms: [
+      'coolant temperature sensor at fault', 'oxygen sensor at fault', 'air mass sensor at fault', 'cold enrichment stays on',
+      'fuel trim too rich', 'engine stays in warm-up enrichment', 'airflow meter reads high', 'faulty temperature sender',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -311,7 +347,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'mixture-lean',
     name: 'Mixture too lean',
-    synonyms: ['lean mixture', 'weak mixture', 'mixture too weak', 'lean running', 'fuel mixture too lean', 'lean air-fuel mixture'],
+    synonyms: [
+      'lean mixture', 'weak mixture', 'mixture too weak', 'lean running', 'fuel mixture too lean', 'lean air-fuel mixture', 'too little fuel',
+      'jets too small', 'running lean', 'over-leaned mixture', 'excess air',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'common',
@@ -350,7 +389,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'ethanol-leaning',
     name: 'Ethanol in the fuel leans fixed jets',
-    synonyms: ['ethanol blend in an uncorrected carburettor', 'E10 runs leaner'],
+    synonyms: [
+      'ethanol blend in an uncorrected carburettor', 'E10 runs leaner', 'alcohol blend leans the mixture', 'petrol with alcohol on fixed jets',
+      'ethanol content too high',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'very rare',
@@ -368,7 +410,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'inlet-leak',
     name: 'Inlet air leak',
-    synonyms: ['vacuum leak', 'manifold leak', 'intake leak', 'air leak at the inlet manifold', 'leaking intake gasket', 'false air', 'induction leak'],
+    synonyms: [
+      'vacuum leak', 'manifold leak', 'intake leak', 'air leak at the inlet manifold', 'leaking intake gasket', 'false air', 'induction leak',
+      'unmetered air', 'intake manifold gasket leaking',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -394,7 +439,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'fuel-pressure-low',
     name: 'Fuel pressure too low',
-    synonyms: ['low fuel pressure', 'weak fuel pump', 'fuel filter blocked', 'fuel starvation', 'restricted fuel supply'],
+    synonyms: [
+      'low fuel pressure', 'weak fuel pump', 'fuel filter blocked', 'fuel starvation', 'restricted fuel supply', 'fuel pump worn',
+      'clogged fuel strainer', 'insufficient fuel delivery',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
@@ -422,7 +470,9 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'fuel-dirty',
     name: 'Dirty or stale fuel',
-    synonyms: ['contaminated fuel', 'stale fuel', 'water in the fuel', 'dirt in the fuel'],
+    synonyms: [
+      'contaminated fuel', 'stale fuel', 'water in the fuel', 'dirt in the fuel', 'bad fuel', 'gummed fuel', 'poor quality fuel', 'foul petrol',
+    ],
     scope: 'engine',
     kind: 'fuel',
     prior: 'rare',
@@ -449,7 +499,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'lean-misfire',
     name: 'So lean that it misfires',
-    synonyms: ['lean misfire', 'mixture too lean to burn', 'excessively lean mixture'],
+    synonyms: [
+      'lean misfire', 'mixture too lean to burn', 'excessively lean mixture', 'misfire from a weak mixture', 'lean limit exceeded',
+      'incomplete combustion from lean mixture',
+    ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'very rare',
@@ -475,7 +528,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'carburettor-rich',
     name: 'One carburettor too rich',
-    synonyms: ['one carburettor richer than the other', 'carburettors out of balance', 'jet too large in one carburettor', 'needle too high'],
+    synonyms: [
+      'one carburettor richer than the other', 'carburettors out of balance', 'jet too large in one carburettor', 'needle too high',
+      'rich on one carburettor', 'choke hung on one carburettor',
+    ],
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
@@ -497,7 +553,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'carburettor-lean',
     name: 'One carburettor too lean',
-    synonyms: ['one carburettor leaner than the other', 'carburettors out of balance', 'blocked jet in one carburettor', 'low float level in one carburettor'],
+    synonyms: [
+      'one carburettor leaner than the other', 'carburettors out of balance', 'blocked jet in one carburettor',
+      'low float level in one carburettor', 'weak on one carburettor', 'clogged main jet in one carburettor',
+    ],
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
@@ -522,7 +581,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'carburettor-air-leak',
     name: 'Air leak at one carburettor',
-    synonyms: ['leaking carburettor flange', 'worn throttle spindle', 'cracked rubber carburettor mount', 'leaking intake boot of one carburettor'],
+    synonyms: [
+      'leaking carburettor flange', 'worn throttle spindle', 'cracked rubber carburettor mount', 'leaking intake boot of one carburettor',
+      'air leak past the throttle shaft', 'perished carburettor flange', 'loose carburettor clamp',
+    ],
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
@@ -546,7 +608,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'bank-rich',
     name: 'One bank runs rich',
-    synonyms: ['oxygen sensor of one bank at fault', 'one bank too rich'],
+    synonyms: [
+      'oxygen sensor of one bank at fault', 'one bank too rich', 'rich on one side of the engine', 'lambda probe of one bank faulty',
+      'fuel trim of one bank rich',
+    ],
     scope: 'bank',
     kind: 'mixture',
     prior: 'rare',
@@ -566,7 +631,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'bank-lean',
     name: 'One bank runs lean',
-    synonyms: ['air leak on one bank', 'fuel supply of one bank restricted', 'one bank too lean'],
+    synonyms: [
+      'air leak on one bank', 'fuel supply of one bank restricted', 'one bank too lean', 'lean on one side of the engine',
+      'fuel trim of one bank lean',
+    ],
     scope: 'bank',
     kind: 'mixture',
     prior: 'rare',
@@ -590,7 +658,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'lean-share',
     name: 'This cylinder gets the lean share',
-    synonyms: ['uneven mixture distribution', 'end cylinder lean', 'poor distribution in the manifold'],
+    synonyms: [
+      'uneven mixture distribution', 'end cylinder lean', 'poor distribution in the manifold', 'cylinder starved by the manifold',
+      'unequal fuel distribution', 'leanest cylinder',
+    ],
     scope: 'cylinder',
     kind: 'mixture',
     prior: 'rare',
@@ -610,7 +681,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'injector-leaking',
     name: 'Injector leaking or too rich',
-    synonyms: ['leaking injector', 'injector dripping', 'injector too rich', 'dribbling injector', 'leaky fuel injector'],
+    synonyms: [
+      'leaking injector', 'injector dripping', 'injector too rich', 'dribbling injector', 'leaky fuel injector', 'injector stuck open',
+      'injector over-delivers', 'worn injector nozzle',
+    ],
     scope: 'cylinder',
     kind: 'mixture',
     part: 'injector',
@@ -640,7 +714,10 @@ export const mixtureCauses: readonly Cause[] = [
   {
     id: 'injector-dead',
     name: 'Injector dead',
-    synonyms: ['injector not working', 'no fuel to this cylinder', 'injector open circuit', 'dead injector', 'injector connector off'],
+    synonyms: [
+      'injector not working', 'no fuel to this cylinder', 'injector open circuit', 'dead injector', 'injector connector off',
+      'injector stuck closed', 'failed injector', 'injector coil open', 'cylinder gets no fuel',
+    ],
     scope: 'cylinder',
     kind: 'mixture',
     part: 'injector',
@@ -665,13 +742,8 @@ export const mixtureCauses: readonly Cause[] = [
     id: 'injector-restricted',
     name: 'Injector restricted',
     synonyms: [
-      'blocked injector',
-      'clogged injector',
-      'clogged fuel injector nozzle',
-      'lean injector',
-      'partly blocked nozzle',
-      'dirty injector',
-      'blocked jet',
+      'blocked injector', 'clogged injector', 'clogged fuel injector nozzle', 'lean injector', 'partly blocked nozzle', 'dirty injector',
+      'blocked jet', 'fouled injector', 'injector delivers too little', 'gummed injector',
     ],
     scope: 'cylinder',
     kind: 'mixture',
@@ -706,11 +778,8 @@ export const mixtureCauses: readonly Cause[] = [
     id: 'port-air-leak',
     name: 'Air leak at this port',
     synonyms: [
-      'intake gasket leaking at this cylinder',
-      'vacuum hose leak near this port',
-      'inlet flange leak',
-      'loose intake pipe',
-      'intake leak at one cylinder',
+      'intake gasket leaking at this cylinder', 'vacuum hose leak near this port', 'inlet flange leak', 'loose intake pipe',
+      'intake leak at one cylinder', 'air leak at one inlet port', 'false air at one cylinder', 'runner gasket leaking',
     ],
     scope: 'cylinder',
     kind: 'mixture',

@@ -6,15 +6,9 @@ export const oilCauses: readonly Cause[] = [
     id: 'rings-worn',
     name: 'Piston rings or bore worn',
     synonyms: [
-      'oil past piston rings',
-      'piston rings worn',
-      'piston rings and pistons worn',
-      'worn rings',
-      'broken piston rings',
-      'worn cylinder',
-      'broken rings',
-      'stuck rings',
-      'oil pumping',
+      'oil past piston rings', 'piston rings worn', 'piston rings and pistons worn', 'worn rings', 'broken piston rings', 'worn cylinder',
+      'broken rings', 'stuck rings', 'oil pumping', 'oil getting past the rings', 'bore worn', 'scored cylinder bore',
+      'oil entering the cylinder past the rings',
     ],
     scope: 'cylinder',
     kind: 'oil',
@@ -49,7 +43,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'guides-worn',
     name: 'Valve guide or seal worn',
-    synonyms: ['worn valve guides', 'valve stem seals leaking', 'oil past valve guides', 'worn guides', 'bad valve seals', 'oil past valve guide'],
+    synonyms: [
+      'worn valve guides', 'valve stem seals leaking', 'oil past valve guides', 'worn guides', 'bad valve seals', 'oil past valve guide',
+      'oil drawn down the valve stem', 'hardened valve stem seal', 'excess valve stem clearance',
+    ],
     scope: 'cylinder',
     kind: 'oil',
     prior: 'occasional',
@@ -75,7 +72,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'guides-worn-all',
     name: 'Valve guides and seals worn throughout',
-    synonyms: ['worn valve guides', 'valve stem seals hardened', 'bad valve seals'],
+    synonyms: [
+      'worn valve guides', 'valve stem seals hardened', 'bad valve seals', 'oil drawn down the valve stems', 'worn valve stem seals',
+      'excess clearance in all valve guides',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'rare',
@@ -97,7 +97,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'engine-worn',
     name: 'Rings and bores worn throughout',
-    synonyms: ['worn engine', 'worn rings', 'oil past piston rings', 'piston rings worn', 'excessive wear', 'high-mileage engine', 'oil pumping'],
+    synonyms: [
+      'worn engine', 'worn rings', 'oil past piston rings', 'piston rings worn', 'excessive wear', 'high-mileage engine', 'oil pumping',
+      'tired engine', 'bores worn oversize', 'engine burns oil', 'engine due for overhaul',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'occasional',
@@ -126,7 +129,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'breather-blocked',
     name: 'Crankcase breather blocked',
-    synonyms: ['blocked crankcase ventilation', 'PCV valve stuck', 'breather clogged', 'crankcase pressure'],
+    synonyms: [
+      'blocked crankcase ventilation', 'PCV valve stuck', 'breather clogged', 'crankcase pressure', 'crankcase vent clogged',
+      'crankcase ventilation valve stuck', 'excess crankcase pressure',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'occasional',
@@ -147,7 +153,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'breather-outlet-near',
     name: 'Breather outlet near this port',
-    synonyms: ['crankcase vapour into one port', 'breather feeds oil to this cylinder'],
+    synonyms: [
+      'crankcase vapour into one port', 'breather feeds oil to this cylinder', 'breather hose enters near this port',
+      'oil mist from the breather', 'ventilation outlet at one runner',
+    ],
     scope: 'cylinder',
     kind: 'oil',
     prior: 'very rare',
@@ -165,7 +174,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'rings-running-in',
     name: 'New rings still running in',
-    synonyms: ['rings not bedded in', 'break-in', 'running-in', 'new engine', 'rings not seated', 'newly overhauled engine'],
+    synonyms: [
+      'rings not bedded in', 'break-in', 'running-in', 'new engine', 'rings not seated', 'newly overhauled engine', 'engine not run in',
+      'fresh rebuild', 'rings bedding in',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'rare',
@@ -186,7 +198,7 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'oil-overfilled',
     name: 'Oil overfilled',
-    synonyms: ['too much oil', 'oil level too high', 'crankcase overfilled'],
+    synonyms: ['too much oil', 'oil level too high', 'crankcase overfilled', 'oil above the mark', 'sump overfilled'],
     scope: 'engine',
     kind: 'oil',
     prior: 'rare',
@@ -207,7 +219,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'premix-oily',
     name: 'Too much oil in the two-stroke mixture',
-    synonyms: ['oil mix too rich', 'too much oil in the fuel', 'excessive oil in the fuel mixture', 'wrong oil ratio', 'oil pump set too rich'],
+    synonyms: [
+      'oil mix too rich', 'too much oil in the fuel', 'excessive oil in the fuel mixture', 'wrong oil ratio', 'oil pump set too rich',
+      'premix too oily', 'fuel-oil ratio too rich', 'two-stroke mixture has too much oil',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'rare',
@@ -233,7 +248,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'two-stroke-oil-wrong',
     name: 'Wrong two-stroke oil',
-    synonyms: ['wrong oil type', 'oil not made for two-strokes', 'high-ash two-stroke oil'],
+    synonyms: [
+      'wrong oil type', 'oil not made for two-strokes', 'high-ash two-stroke oil', 'unsuitable two-stroke oil', 'poor two-stroke oil',
+      'outboard oil in the wrong engine',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'very rare',
@@ -258,7 +276,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'crank-seal-leaking',
     name: 'Crankshaft seal leaking gear oil',
-    synonyms: ['main seal leaking', 'crankcase seal', 'gearbox oil drawn in', 'crank seal worn'],
+    synonyms: [
+      'main seal leaking', 'crankcase seal', 'gearbox oil drawn in', 'crank seal worn', 'gearbox seal leaking', 'transmission oil burnt',
+      'primary-side seal worn',
+    ],
     scope: 'cylinder',
     kind: 'oil',
     prior: 'very rare',
@@ -280,7 +301,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'blower-seal-leaking',
     name: 'Blower or turbo seal leaking',
-    synonyms: ['impeller seal leaking', 'supercharger seal', 'turbocharger oil seal'],
+    synonyms: [
+      'impeller seal leaking', 'supercharger seal', 'turbocharger oil seal', 'oil past the turbocharger', 'compressor seal leaking oil',
+      'blower oil seal worn',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'very rare',
@@ -301,7 +325,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'pump-diaphragm-torn',
     name: 'Fuel-pump diaphragm torn',
-    synonyms: ['ruptured fuel pump diaphragm', 'vacuum pump diaphragm torn'],
+    synonyms: [
+      'ruptured fuel pump diaphragm', 'vacuum pump diaphragm torn', 'leaking pump diaphragm', 'split fuel pump diaphragm',
+      'engine oil drawn through the pump',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'very rare',
@@ -322,7 +349,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'gasket-oil-leak',
     name: 'Head gasket leaks oil into this cylinder',
-    synonyms: ['head gasket to oil way', 'oil from the head gasket'],
+    synonyms: [
+      'head gasket to oil way', 'oil from the head gasket', 'oil gallery leaks past the gasket', 'gasket failed at an oil passage',
+      'oil enters through the head gasket',
+    ],
     scope: 'cylinder',
     kind: 'oil',
     prior: 'very rare',
@@ -344,7 +374,10 @@ export const oilCauses: readonly Cause[] = [
   {
     id: 'oil-high-ash',
     name: 'Oil leaves too much ash',
-    synonyms: ['high-ash oil', 'wrong engine oil', 'oil additives', 'oil with too much additive'],
+    synonyms: [
+      'high-ash oil', 'wrong engine oil', 'oil additives', 'oil with too much additive', 'ash from the oil', 'unsuitable engine oil',
+      'metallic oil additive residue',
+    ],
     scope: 'engine',
     kind: 'oil',
     prior: 'rare',

@@ -6,13 +6,8 @@ export const temperatureCauses: readonly Cause[] = [
     id: 'engine-overheating',
     name: 'Cooling fault',
     synonyms: [
-      'engine overheating',
-      'cooling system fault',
-      'coolant low',
-      'radiator blocked',
-      'fan not working',
-      'insufficient cooling',
-      'engine runs too hot',
+      'engine overheating', 'cooling system fault', 'coolant low', 'radiator blocked', 'fan not working', 'insufficient cooling',
+      'engine runs too hot', 'overheated engine', 'water pump failed', 'thermostat stuck closed',
     ],
     scope: 'engine',
     kind: 'temperature',
@@ -42,7 +37,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'bank-overheated',
     name: 'One bank cooled badly',
-    synonyms: ['cooling of one bank at fault', 'coolant flow of one bank', 'cooling air of one bank'],
+    synonyms: [
+      'cooling of one bank at fault', 'coolant flow of one bank', 'cooling air of one bank', 'one side runs hot',
+      'cooling duct of one bank blocked', 'one bank overheating',
+    ],
     scope: 'bank',
     kind: 'temperature',
     prior: 'very rare',
@@ -63,7 +61,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'cylinder-overheated',
     name: 'This cylinder cooled badly',
-    synonyms: ['local overheating', 'rear cylinder cooled badly', 'steam pocket', 'blocked cooling fins', 'baffle missing', 'hot cylinder'],
+    synonyms: [
+      'local overheating', 'rear cylinder cooled badly', 'steam pocket', 'blocked cooling fins', 'baffle missing', 'hot cylinder',
+      'poor cooling of one cylinder', 'cooling air misdirected', 'overheated cylinder',
+    ],
     scope: 'cylinder',
     kind: 'temperature',
     prior: 'rare',
@@ -84,7 +85,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'engine-overcooled',
     name: 'Engine runs too cool',
-    synonyms: ['thermostat stuck open', 'engine too cold', 'overcooling', 'cold running', 'never reaches working temperature'],
+    synonyms: [
+      'thermostat stuck open', 'engine too cold', 'overcooling', 'cold running', 'never reaches working temperature',
+      'low operating temperature', 'operating temperature too low', 'thermostat missing', 'overcooled engine',
+    ],
     scope: 'engine',
     kind: 'temperature',
     prior: 'rare',
@@ -109,7 +113,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'octane-low',
     name: 'Octane too low',
-    synonyms: ['low-octane fuel', 'wrong fuel', 'low octane', 'fuel of too low a grade', 'poor fuel', 'improper fuel'],
+    synonyms: [
+      'low-octane fuel', 'wrong fuel', 'low octane', 'fuel of too low a grade', 'poor fuel', 'improper fuel', 'fuel knock resistance too low',
+      'insufficient anti-knock value', 'low-grade petrol', 'incorrect fuel',
+    ],
     scope: 'engine',
     kind: 'detonation',
     prior: 'occasional',
@@ -135,7 +142,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'lugging',
     name: 'Pulling hard at low speed',
-    synonyms: ['lugging', 'high manifold pressure at low speed', 'overloaded in high gear', 'labouring'],
+    synonyms: [
+      'lugging', 'high manifold pressure at low speed', 'overloaded in high gear', 'labouring', 'labouring engine in too high a gear',
+      'full throttle at low revs', 'overload at low speed',
+    ],
     scope: 'engine',
     kind: 'detonation',
     prior: 'very rare',
@@ -155,7 +165,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'boost-high',
     name: 'Boost too high',
-    synonyms: ['over-boost', 'boost raised', 'too much boost', 'excessive manifold pressure'],
+    synonyms: [
+      'over-boost', 'boost raised', 'too much boost', 'excessive manifold pressure', 'wastegate stuck closed', 'boost control at fault',
+      'supercharge pressure too high',
+    ],
     scope: 'engine',
     kind: 'detonation',
     prior: 'rare',
@@ -179,7 +192,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'knock-in-this-cylinder',
     name: 'Knock in this cylinder alone',
-    synonyms: ['local detonation', 'detonation in one cylinder', 'knocking cylinder'],
+    synonyms: [
+      'local detonation', 'detonation in one cylinder', 'knocking cylinder', 'single-cylinder detonation', 'pinking in one cylinder',
+      'one cylinder knocks',
+    ],
     scope: 'cylinder',
     kind: 'detonation',
     prior: 'rare',
@@ -199,7 +215,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'hot-spot',
     name: 'Glowing spot in the chamber',
-    synonyms: ['hot spot', 'glowing deposit', 'glowing carbon', 'burnt valve edge', 'sharp edge glowing', 'pre-ignition'],
+    synonyms: [
+      'hot spot', 'glowing deposit', 'glowing carbon', 'burnt valve edge', 'sharp edge glowing', 'pre-ignition', 'surface ignition',
+      'incandescent deposit', 'glow ignition', 'overheated valve edge',
+    ],
     scope: 'cylinder',
     kind: 'pre-ignition',
     prior: 'rare',
@@ -226,7 +245,10 @@ export const temperatureCauses: readonly Cause[] = [
   {
     id: 'chamber-deposits',
     name: 'Carbon built up in the chamber',
-    synonyms: ['combustion chamber deposits', 'carbon build-up', 'deposits on piston and head', 'chamber carbon'],
+    synonyms: [
+      'combustion chamber deposits', 'carbon build-up', 'deposits on piston and head', 'chamber carbon', 'coked combustion chamber',
+      'heavy carbon in the chamber', 'carbonised piston crown',
+    ],
     scope: 'engine',
     kind: 'deposit',
     prior: 'rare',

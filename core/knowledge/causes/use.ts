@@ -5,7 +5,10 @@ export const useCauses: readonly Cause[] = [
   {
     id: 'long-idling',
     name: 'Long idling',
-    synonyms: ['excessive idling', 'prolonged idling', 'too much idling', 'idling for long periods', 'extended ground running'],
+    synonyms: [
+      'excessive idling', 'prolonged idling', 'too much idling', 'idling for long periods', 'extended ground running', 'long ground idling',
+      'left idling', 'extended idle',
+    ],
     scope: 'engine',
     kind: 'use',
     prior: 'common',
@@ -28,7 +31,10 @@ export const useCauses: readonly Cause[] = [
   {
     id: 'short-trips',
     name: 'Short trips',
-    synonyms: ['stop-and-go driving', 'short-distance driving', 'frequent cold starts', 'never warmed up', 'stop-start use'],
+    synonyms: [
+      'stop-and-go driving', 'short-distance driving', 'frequent cold starts', 'never warmed up', 'stop-start use', 'short journeys',
+      'engine never hot', 'cold running on short journeys', 'repeated cold starts',
+    ],
     scope: 'engine',
     kind: 'use',
     prior: 'common',
@@ -59,13 +65,8 @@ export const useCauses: readonly Cause[] = [
     id: 'slow-light-use',
     name: 'Slow, light use',
     synonyms: [
-      'prolonged low-speed driving',
-      'slow driving',
-      'low-speed operation',
-      'light load',
-      'continuous light load',
-      'town driving',
-      'low-power operation',
+      'prolonged low-speed driving', 'slow driving', 'low-speed operation', 'light load', 'continuous light load', 'town driving',
+      'low-power operation', 'gentle driving', 'constant low load', 'engine never worked hard',
     ],
     scope: 'engine',
     kind: 'use',
@@ -88,7 +89,10 @@ export const useCauses: readonly Cause[] = [
   {
     id: 'flooded-start',
     name: 'Flooded when starting',
-    synonyms: ['flooded engine', 'over-primed', 'flooding', 'too much fuel at the start', 'over-priming', 'excessive cranking'],
+    synonyms: [
+      'flooded engine', 'over-primed', 'flooding', 'too much fuel at the start', 'over-priming', 'excessive cranking', 'over-choked start',
+      'too much priming', 'failed start',
+    ],
     scope: 'engine',
     kind: 'use',
     prior: 'occasional',
