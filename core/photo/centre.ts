@@ -24,7 +24,8 @@ function sobel({ width, height, values }: Plane): Gradients {
     for (let x = 1; x < width - 1; x += 1) {
       const at = y * width + x;
       const value = (by: number): number => values[at + by] ?? 0;
-      const [rising, falling] = [value(width + 1) - value(-width - 1), value(width - 1) - value(1 - width)];
+      const rising = value(width + 1) - value(-width - 1);
+      const falling = value(width - 1) - value(1 - width);
       const dx = rising - falling + 2 * (value(1) - value(-1));
       const dy = rising + falling + 2 * (value(width) - value(-width));
       gx[at] = dx;
@@ -49,27 +50,33 @@ function limitOf(size: Float32Array): number {
 
 /** Votes lie on a grid of two pixels. */
 function castVotes({ width, height }: Plane, { gx, gy, size }: Gradients, limit: number): Plane {
-  const [w, h, side] = [(width >> 1) + 1, (height >> 1) + 1, Math.min(width, height)];
-  const values = new Float32Array(w * h);
-  const [nearest, furthest] = [0.05 * side, 0.46 * side];
+  const [w, h, side] = [(width >> 1) + 1, (height >> 1) + 1, Math.min(width, height) / 2];
+  const votes: Votes = { plane: { width: w, height: h, values: new Float32Array(w * h) }, nearest: 0.05 * side, furthest: 0.46 * side };
   for (let y = 1; y < height - 1; y += 1) {
     for (let x = 1; x < width - 1; x += 1) {
       const strength = size[y * width + x] ?? 0;
       if (strength < limit) continue;
       const weight = strength / (strength + 4 * limit);
-      const [ux, uy] = [(gx[y * width + x] ?? 0) / strength, (gy[y * width + x] ?? 0) / strength];
-      for (let r = nearest; r < furthest; r += 2) {
-        vote(values, w, h, x + 0.5 + r * ux, y + 0.5 + r * uy, weight);
-        vote(values, w, h, x + 0.5 - r * ux, y + 0.5 - r * uy, weight);
-      }
+      const ux = (gx[y * width + x] ?? 0) / strength;
+      const uy = (gy[y * width + x] ?? 0) / strength;
+      voteAlong(votes, (x + 0.5) / 2, (y + 0.5) / 2, ux, uy, weight);
+      voteAlong(votes, (x + 0.5) / 2, (y + 0.5) / 2, -ux, -uy, weight);
     }
   }
-  return { width: w, height: h, values };
+  return votes.plane;
 }
 
-function vote(values: Float32Array, w: number, h: number, x: number, y: number, weight: number): void {
-  const [i, j] = [Math.floor(x / 2), Math.floor(y / 2)];
-  if (i >= 0 && j >= 0 && i < w && j < h) values[j * w + i] = (values[j * w + i] ?? 0) + weight;
+type Votes = { readonly plane: Plane; readonly nearest: number; readonly furthest: number };
+
+/** One vote at every second cell along a direction (they are blurred afterwards), from the nearest to the furthest distance a ring's centre may have. */
+function voteAlong({ plane: { width, height, values }, nearest, furthest }: Votes, x: number, y: number, ux: number, uy: number, weight: number): void {
+  for (let r = nearest; r < furthest; r += 2) {
+    const px = x + r * ux;
+    const py = y + r * uy;
+    if (px < 0 || py < 0 || px >= width || py >= height) return;
+    const cell = (py | 0) * width + (px | 0);
+    values[cell] = (values[cell] ?? 0) + weight;
+  }
 }
 
 function blurred({ width, height, values }: Plane): Plane {

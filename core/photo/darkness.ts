@@ -23,7 +23,7 @@ export function darkness(pixels: LabPixels): Darkness {
     const part = lightness < below ? dark : light;
     part.count += 1;
     part.l += lightness;
-    part.strength += Math.hypot(a[i] ?? 0, b[i] ?? 0) / Math.max(4, lightness + 16);
+    part.strength += Math.sqrt((a[i] ?? 0) ** 2 + (b[i] ?? 0) ** 2) / Math.max(4, lightness + 16);
   }
   if (dark.count > 0 && light.count > 0 && isDeposit(meanOf(dark), meanOf(light))) return { coverage: dark.count / l.length, below };
   const all = meanOf({ count: l.length, l: dark.l + light.l, strength: dark.strength + light.strength });

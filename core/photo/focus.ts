@@ -7,7 +7,8 @@ export type Focus = Point & { readonly ex: number; readonly ey: number };
 
 const CLIP = 9;
 const MOST_TILT = 0.2;
-const COARSE = directions(48);
+const WORTH_A_LOOK = 0.4;
+const COARSE = directions(40);
 const STEPS = [{ move: 3, tilt: 0.05 }, { move: 1.3, tilt: 0.022 }, { move: 0.6, tilt: 0.01 }];
 
 /** Brightness along each direction (rows) at each whole radius up to `reach` (columns). */
@@ -42,6 +43,13 @@ function sharpness(plane: Plane, focus: Focus, reach: number): number {
     sum += Math.sqrt(r) * edge * edge;
   }
   return sum;
+}
+
+/** Of several centres, those around which rings are nearly as sharp as around the best. */
+export function sharpestOf(plane: Plane, centres: readonly Point[], reach: number): readonly Point[] {
+  const values = centres.map(({ x, y }) => sharpness(plane, { x, y, ex: 0, ey: 0 }, reach));
+  const best = Math.max(...values);
+  return centres.filter((_, i) => (values[i] ?? 0) > WORTH_A_LOOK * best);
 }
 
 const neighbours = (move: number, tilt: number): readonly ((focus: Focus) => Focus)[] =>

@@ -24,8 +24,12 @@ export function labOfPixels({ rgb }: PixelImage, places: Int32Array, { toRelativ
   const [l, a, b, clipped] = [new Float32Array(count), new Float32Array(count), new Float32Array(count), new Uint8Array(count)];
   for (let i = 0; i < count; i += 1) {
     const at = 3 * (places[i] ?? 0);
-    const [r8, g8, b8] = [rgb[at] ?? 0, rgb[at + 1] ?? 0, rgb[at + 2] ?? 0];
-    const [red, green, blue] = [LIGHT_OF_BYTE[r8] ?? 0, LIGHT_OF_BYTE[g8] ?? 0, LIGHT_OF_BYTE[b8] ?? 0];
+    const r8 = rgb[at] ?? 0;
+    const g8 = rgb[at + 1] ?? 0;
+    const b8 = rgb[at + 2] ?? 0;
+    const red = LIGHT_OF_BYTE[r8] ?? 0;
+    const green = LIGHT_OF_BYTE[g8] ?? 0;
+    const blue = LIGHT_OF_BYTE[b8] ?? 0;
     const fx = rootOf(x[0] * red + x[1] * green + x[2] * blue);
     const fy = rootOf(y[0] * red + y[1] * green + y[2] * blue);
     const fz = rootOf(z[0] * red + z[1] * green + z[2] * blue);

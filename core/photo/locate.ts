@@ -1,5 +1,5 @@
 import { centreCandidates } from './centre.ts';
-import { focused, type Focus } from './focus.ts';
+import { focused, sharpestOf, type Focus } from './focus.ts';
 import { clamped, type Circle, type PixelImage } from './pixels.ts';
 import { halfSizeLuma, halved, type Plane } from './planes.ts';
 import { brighterOutside, fitRing, ringOfCircle, ringScaled, type Ring } from './ring-fit.ts';
@@ -36,7 +36,7 @@ function bestModel(quarter: Plane): RingModel | undefined {
   const reach = reachOf(quarter);
   const bounds = [0.07 * Math.min(quarter.width, quarter.height), reach] as const;
   let best: RingModel | undefined;
-  for (const centre of centreCandidates(quarter)) {
+  for (const centre of sharpestOf(quarter, centreCandidates(quarter), reach)) {
     const model = ringModel(quarter, focused(quarter, centre, reach), reach, bounds);
     if (model !== undefined && (best === undefined || model.score > best.score)) best = model;
   }

@@ -7,7 +7,7 @@ import { medianOf } from './order.ts';
 import type { Box, Circle, PixelImage } from './pixels.ts';
 import { colourOf, electrodePlaces, flankPlaces, nosePlaces, rimPlaces, strapPlaces, type RegionColour } from './regions.ts';
 import { SMALLEST_BORE_FOR_SPECKS, textureOf, type Texture } from './specks.ts';
-import { LIGHT_OF_BYTE, type LinearRgb } from './srgb.ts';
+import { brightLight } from './bright-light.ts';
 import { suggestionsFrom, type Suggestion } from './suggest.ts';
 import { surfaceGrid } from './surface-grid.ts';
 import { balanceOnMetal, balanceOnPatch, type Balance, type PatchFault, type WhiteReference } from './white.ts';
@@ -56,8 +56,7 @@ function measuredAt(image: PixelImage, geometry: Geometry, { neutral, colour }: 
   const pixels = labOfPixels(image, nosePlaces(image, geometry, 0.86, 0.05), balance);
   const dark = darkness(pixels);
   const { coverage, below } = dark;
-  const clean = below === undefined || coverage > MOSTLY_DARK ? undefined : (i: number): boolean => (pixels.l[i] ?? 0) >= below;
-  const nose = colour ? colourOf(pixels, 0.8, clean) : undefined;
+  const nose = colour ? colourOf(pixels, 0.8, coverage > MOSTLY_DARK ? undefined : below) : undefined;
   const middle = medianOf(pixels.l.slice());
   const texture = geometry.bore.r < SMALLEST_BORE_FOR_SPECKS ? undefined : textureSeen(image, geometry, balance, dark);
   const reference: WhiteReference = colour ? balance.reference : { kind: 'none' };
@@ -85,17 +84,8 @@ function balanceFor(image: PixelImage, geometry: Geometry, neutral: Box | undefi
   const onPatch = neutral && balanceOnPatch(image, neutral);
   if (typeof onPatch === 'object') return { balance: onPatch };
   const places = [rimPlaces(image, geometry), strapPlaces(image, geometry), flankPlaces(image, geometry)];
-  const balance = balanceOnMetal(places.flatMap((some) => brightLight(image, some) ?? []));
+  const balance = balanceOnMetal(places.map((some) => brightLight(image, some)).filter((light) => light !== undefined));
   return { balance, ...(onPatch && { patchFault: onPatch }) };
-}
-
-/** Mean light of the brighter half of some places, without the glints. */
-function brightLight({ rgb }: PixelImage, places: Int32Array): readonly LinearRgb[] | undefined {
-  const sorted = [...places].sort((one, other) => (rgb[3 * one + 1] ?? 0) - (rgb[3 * other + 1] ?? 0));
-  const bright = sorted.slice(Math.floor(0.45 * sorted.length), Math.ceil(0.95 * sorted.length));
-  if (bright.length < 25) return undefined;
-  const mean = (channel: number): number => bright.reduce((sum, at) => sum + (LIGHT_OF_BYTE[rgb[3 * at + channel] ?? 0] ?? 0), 0) / bright.length;
-  return [[mean(0), mean(1), mean(2)]];
 }
 
 function otherRegions(image: PixelImage, geometry: Geometry, balance: Balance): { readonly [R in RegionName]?: RegionColour } {

@@ -36,11 +36,15 @@ export function halved({ width, height, values }: Plane): Plane {
 }
 
 /** The value at a place between pixels; outside the plane, that of its edge. */
-export function sampled({ width, height, values }: Plane, x: number, y: number): number {
+export function sampled(plane: Plane, x: number, y: number): number {
+  const { width, height, values } = plane;
   const px = Math.min(width - 1.001, Math.max(0, x - 0.5));
   const py = Math.min(height - 1.001, Math.max(0, y - 0.5));
-  const [ix, iy] = [px | 0, py | 0];
-  const [fx, fy, at] = [px - ix, py - iy, iy * width + ix];
+  const ix = px | 0;
+  const iy = py | 0;
+  const fx = px - ix;
+  const fy = py - iy;
+  const at = iy * width + ix;
   const top = (values[at] ?? 0) * (1 - fx) + (values[at + 1] ?? 0) * fx;
   const bottom = (values[at + width] ?? 0) * (1 - fx) + (values[at + width + 1] ?? 0) * fx;
   return top * (1 - fy) + bottom * fy;

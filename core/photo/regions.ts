@@ -19,24 +19,29 @@ type Inside = (x: number, y: number) => boolean;
 
 /** Index of every pixel within `reach` pixels of a place for which `inside` holds. */
 function placesWhere({ width, height }: PixelImage, centre: { x: number; y: number }, reach: number, inside: Inside): Int32Array {
-  const places: number[] = [];
-  for (let y = Math.max(0, Math.floor(centre.y - reach)); y < Math.min(height, centre.y + reach); y += 1) {
-    for (let x = Math.max(0, Math.floor(centre.x - reach)); x < Math.min(width, centre.x + reach); x += 1) {
-      if (inside(x + 0.5, y + 0.5)) places.push(y * width + x);
+  const [x0, x1] = [Math.max(0, Math.floor(centre.x - reach)), Math.min(width, Math.ceil(centre.x + reach))];
+  const [y0, y1] = [Math.max(0, Math.floor(centre.y - reach)), Math.min(height, Math.ceil(centre.y + reach))];
+  const places = new Int32Array(Math.max(0, x1 - x0) * Math.max(0, y1 - y0));
+  let count = 0;
+  for (let y = y0; y < y1; y += 1) {
+    for (let x = x0; x < x1; x += 1) {
+      if (!inside(x + 0.5, y + 0.5)) continue;
+      places[count] = y * width + x;
+      count += 1;
     }
   }
-  return Int32Array.from(places);
+  return places.subarray(0, count);
 }
 
 /** A test for the visible face of the nose: up to `rim` of its radius, off the electrode and `margin` bore radii off the strap. */
 export function onNose({ nose, bore, strap }: Geometry, rim: number, margin: number): Inside {
   const covered = underStrap(strap, bore, margin);
   const electrode = Math.min(ELECTRODE * bore.r, 0.62 * nose.r);
-  return (x, y) => depthIn(nose, x, y) < rim && Math.hypot(x - nose.x, y - nose.y) > electrode && !covered(x, y);
+  return (x, y) => depthIn(nose, x, y) < rim && (x - nose.x) ** 2 + (y - nose.y) ** 2 > electrode ** 2 && !covered(x, y);
 }
 
 export const nosePlaces = (image: PixelImage, geometry: Geometry, rim: number, margin: number): Int32Array =>
-  placesWhere(image, geometry.nose, 1.25 * geometry.nose.r, onNose(geometry, rim, margin));
+  placesWhere(image, geometry.nose, rim * (geometry.nose.r + Math.hypot(geometry.nose.c2, geometry.nose.s2)) + 1, onNose(geometry, rim, margin));
 
 /** The middle of the ground electrode over the cavity and the nose. */
 export function strapPlaces(image: PixelImage, { bore, strap }: Geometry): Int32Array {
@@ -68,21 +73,33 @@ function ringPlaces({ width, height }: PixelImage, ring: Ring, from: number, to:
       const angle = (2 * Math.PI * k) / 256;
       const press = 1 + (ring.c2 * Math.cos(2 * angle) + ring.s2 * Math.sin(2 * angle)) / ring.r;
       const r = ring.r * press * (from + ((to - from) * (i + 0.5)) / 10);
-      const [x, y] = [ring.x + r * Math.cos(angle), ring.y + r * Math.sin(angle)];
+      const x = ring.x + r * Math.cos(angle);
+      const y = ring.y + r * Math.sin(angle);
       if (x >= 0 && y >= 0 && x < width && y < height && !covered(x, y)) places.push(Math.floor(y) * width + Math.floor(x));
     }
   }
   return Int32Array.from(places);
 }
 
-/** The colour of pixels for which `counts` holds; nothing of too few. `lightness` is the share of pixels that are darker than the L* given. */
-export function colourOf({ l, a, b }: LabPixels, lightness: number, counts: (i: number) => boolean = () => true): RegionColour | undefined {
-  const chosen = Array.from(l.keys()).filter(counts);
-  if (chosen.length < FEWEST) return undefined;
-  const of = (value: (i: number) => number): Float32Array => Float32Array.from(chosen, value);
-  const scale = (i: number): number => Math.max(4, (l[i] ?? 0) + 16);
-  const tint = { u: medianOf(of((i) => (a[i] ?? 0) / scale(i))), v: medianOf(of((i) => (b[i] ?? 0) / scale(i))) };
-  const lab = atLightness(tint, quantileOf(of((i) => l[i] ?? 0), lightness));
-  const spreadOf = (values: Float32Array): number => spreadAround(values, medianOf(values));
-  return { lab, tint, spread: [spreadOf(of((i) => l[i] ?? 0)), spreadOf(of((i) => a[i] ?? 0)), spreadOf(of((i) => b[i] ?? 0))], pixels: chosen.length };
+/** The colour of the pixels no darker than `from` (L*); nothing of too few. `lightness` is the share of them that are darker than the L* given. */
+export function colourOf({ l, a, b }: LabPixels, lightness: number, from = -Infinity): RegionColour | undefined {
+  const [ls, as, bs] = [new Float32Array(l.length), new Float32Array(l.length), new Float32Array(l.length)];
+  const [us, vs] = [new Float32Array(l.length), new Float32Array(l.length)];
+  let count = 0;
+  for (let i = 0; i < l.length; i += 1) {
+    const [li, ai, bi] = [l[i] ?? 0, a[i] ?? 0, b[i] ?? 0];
+    if (li < from) continue;
+    const scale = Math.max(4, li + 16);
+    ls[count] = li;
+    as[count] = ai;
+    bs[count] = bi;
+    us[count] = ai / scale;
+    vs[count] = bi / scale;
+    count += 1;
+  }
+  if (count < FEWEST) return undefined;
+  const tint = { u: medianOf(us.subarray(0, count)), v: medianOf(vs.subarray(0, count)) };
+  const spreadOf = (values: Float32Array): number => spreadAround(values.subarray(0, count), medianOf(values.subarray(0, count)));
+  const lab = atLightness(tint, quantileOf(ls.subarray(0, count), lightness));
+  return { lab, tint, spread: [spreadOf(ls), spreadOf(as), spreadOf(bs)], pixels: count };
 }

@@ -21,8 +21,10 @@ const AGREES = 0.03;
 const LEAST_STEP = 2;
 
 /** Distance from the centre of a ring as a share of its radius in that direction: under 1 is inside. */
-export function depthIn({ x, y, r, c2, s2 }: Ring, px: number, py: number): number {
-  const [dx, dy] = [px - x, py - y];
+export function depthIn(ring: Ring, px: number, py: number): number {
+  const { x, y, r, c2, s2 } = ring;
+  const dx = px - x;
+  const dy = py - y;
   const square = dx * dx + dy * dy;
   if (square === 0) return 0;
   return Math.sqrt(square) / (r + (c2 * (dx * dx - dy * dy) + 2 * s2 * dx * dy) / square);

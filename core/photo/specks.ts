@@ -13,12 +13,24 @@ export const SMALLEST_BORE_FOR_SPECKS = 80;
 export function textureOf(grid: SurfaceGrid, boreRadius: number, inDeposit: (cell: number) => boolean): Texture {
   const relief = reliefOf(grid, Math.max(2, Math.round(0.045 * boreRadius)));
   const noise = noiseOf(grid);
-  const outside = grid.place.filter((cell) => !inDeposit(cell));
-  const spread = outside.length === 0 ? 0 : spreadAround(Float32Array.from(outside, (cell) => relief[cell] ?? 0), 0);
+  const outside = reliefOutside(grid, relief, inDeposit);
+  const spread = outside.length === 0 ? 0 : spreadAround(outside, 0);
   const depth = Math.max(7, 5 * noise, 3.6 * (spread / 1.4826));
-  const isDark = Uint8Array.from(relief, (value, cell) => (value < -depth && !inDeposit(cell) ? 1 : 0));
+  const isDark = new Uint8Array(relief.length);
+  for (const cell of grid.place) if ((relief[cell] ?? 0) < -depth && !inDeposit(cell)) isDark[cell] = 1;
   const specks = blobsOf(grid, isDark).filter((blob) => isSpeck(blob, grid.width, boreRadius)).length;
   return { specks, grain: Math.sqrt(Math.max(0, (spread / 1.4826) ** 2 - noise ** 2 / 2)) };
+}
+
+function reliefOutside({ place }: SurfaceGrid, relief: Float32Array, inDeposit: (cell: number) => boolean): Float32Array {
+  const values = new Float32Array(place.length);
+  let count = 0;
+  for (const cell of place) {
+    if (inDeposit(cell)) continue;
+    values[count] = relief[cell] ?? 0;
+    count += 1;
+  }
+  return values.subarray(0, count);
 }
 
 function blobsOf({ width, known, place }: SurfaceGrid, isDark: Uint8Array): readonly Blob[] {

@@ -103,7 +103,8 @@ export function findStrap(plane: Plane, bore: Ring): Strap {
 export function underStrap({ angle, offset, half, end }: Strap, bore: Ring, margin: number): (x: number, y: number) => boolean {
   const [cos, sin] = [Math.cos(angle) / bore.r, Math.sin(angle) / bore.r];
   return (x, y) => {
-    const [dx, dy] = [x - bore.x, y - bore.y];
+    const dx = x - bore.x;
+    const dy = y - bore.y;
     return dx * cos + dy * sin > end - margin && Math.abs(dy * cos - dx * sin - offset) < half + margin;
   };
 }

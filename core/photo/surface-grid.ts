@@ -63,7 +63,12 @@ export function reliefOf({ width, height, l, known }: SurfaceGrid, half: number)
 
 /** Standard deviation of the picture's noise in L*: how far pixels lie from the mean of their neighbours to both sides. */
 export function noiseOf({ l, known, place }: SurfaceGrid): number {
-  const inner = place.filter((at) => known[at - 1] === 1 && known[at + 1] === 1);
-  if (inner.length === 0) return 0;
-  return medianOf(Float32Array.from(inner, (at) => Math.abs((l[at] ?? 0) - ((l[at - 1] ?? 0) + (l[at + 1] ?? 0)) / 2))) / 0.6745 / 1.22;
+  const steps = new Float32Array(place.length);
+  let count = 0;
+  for (const at of place) {
+    if (known[at - 1] !== 1 || known[at + 1] !== 1) continue;
+    steps[count] = Math.abs((l[at] ?? 0) - ((l[at - 1] ?? 0) + (l[at + 1] ?? 0)) / 2);
+    count += 1;
+  }
+  return count === 0 ? 0 : medianOf(steps.subarray(0, count)) / 0.6745 / 1.22;
 }

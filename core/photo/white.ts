@@ -26,6 +26,7 @@ const PAPER_IS_BRIGHTER_THAN = 0.36;
 /** Cameras leave some room above white; without a reference the exposure is taken to be this share of full. */
 const USUAL_EXPOSURE = 0.8;
 const SHRUNK = 0.72;
+const FEWEST_PIXELS = 25;
 
 const toPartsOfWhite = diagonal([1 / D65[0], 1 / D65[1], 1 / D65[2]]);
 
@@ -48,24 +49,32 @@ export function balanceOnPatch(image: PixelImage, box: Box): Balance | PatchFaul
   return { reference: { kind: 'patch', taken }, toRelative: balanced(neutral, surface, xyzFromLab(surface)[1]) };
 }
 
-/** Mean of the middle 60 % of each channel's light, within the area shrunk to 72 %. */
-function patchLight({ width, height, rgb }: PixelImage, { x, y, w, h }: Box): LinearRgb | PatchFault {
+function patchLight(image: PixelImage, box: Box): LinearRgb | PatchFault {
+  const channels = channelsIn(image, box);
+  if (channels.length < 3 || (channels[0]?.length ?? 0) < FEWEST_PIXELS) return 'too small';
+  if (channels.some((bytes) => (bytes[Math.floor(0.95 * (bytes.length - 1))] ?? 0) >= 254)) return 'clipped';
+  const [red = 0, green = 0, blue = 0] = channels.map(middleLight);
+  return green < 0.02 || red <= 0 || blue <= 0 ? 'too dark' : [red, green, blue];
+}
+
+/** The bytes of each channel, in order of size, within the area shrunk to 72 %: its rim may lie beside the card. */
+function channelsIn({ width, height, rgb }: PixelImage, { x, y, w, h }: Box): readonly Uint8Array[] {
   const [cx, cy] = [x + w / 2, y + h / 2];
   const [x0, x1] = [Math.max(0, Math.round(cx - (w * SHRUNK) / 2)), Math.min(width, Math.round(cx + (w * SHRUNK) / 2))];
   const [y0, y1] = [Math.max(0, Math.round(cy - (h * SHRUNK) / 2)), Math.min(height, Math.round(cy + (h * SHRUNK) / 2))];
-  const count = (x1 - x0) * (y1 - y0);
-  if (x1 <= x0 || y1 <= y0 || count < 25) return 'too small';
-  const light: number[] = [];
-  for (let channel = 0; channel < 3; channel += 1) {
-    const bytes = new Float32Array(count);
+  if (x1 <= x0 || y1 <= y0) return [];
+  return [0, 1, 2].map((channel) => {
+    const bytes = new Uint8Array((x1 - x0) * (y1 - y0));
     let at = 0;
     for (let j = y0; j < y1; j += 1) for (let i = x0; i < x1; i += 1, at += 1) bytes[at] = rgb[(j * width + i) * 3 + channel] ?? 0;
-    if (quantileOf(bytes, 0.95) >= 254) return 'clipped';
-    const middle = bytes.subarray(Math.floor(count * 0.2), Math.ceil(count * 0.8));
-    light.push(middle.reduce((sum, byte) => sum + (LIGHT_OF_BYTE[byte] ?? 0), 0) / middle.length);
-  }
-  const [red = 0, green = 0, blue = 0] = light;
-  return green < 0.02 || red <= 0 || blue <= 0 ? 'too dark' : [red, green, blue];
+    return bytes.sort();
+  });
+}
+
+/** Mean light of the middle 60 % of ordered bytes. */
+function middleLight(bytes: Uint8Array): number {
+  const middle = bytes.subarray(Math.floor(bytes.length * 0.2), Math.ceil(bytes.length * 0.8));
+  return middle.reduce((sum, byte) => sum + (LIGHT_OF_BYTE[byte] ?? 0), 0) / middle.length;
 }
 
 /** Balance on bare metal; `samples` are the light of places that should be steel. Without any, the camera's own balance stands. */

@@ -2,6 +2,7 @@ import { Bench } from 'tinybench';
 import { diagnose } from '../../core/inference/diagnose.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { benchPhotos } from './photos.ts';
 import { eighteenTwinPlug, fourCylinders } from './sheets.ts';
 
 /**
@@ -30,3 +31,4 @@ for (const [name] of SHEETS) {
   const [parse, diagnosis] = [medianMs(`parse ${name}`), medianMs(`diagnose ${name}`)];
   process.stdout.write(`${name}: diagnose ${diagnosis.toFixed(1)} ms, ${(diagnosis / parse).toFixed(0)} times parse and check (${parse.toFixed(2)} ms)\n`);
 }
+process.stdout.write(await benchPhotos());

@@ -46,7 +46,8 @@ const colourError = (one: TipMeasurement, scene: Scene): number => tintDifferenc
 describe('the geometry of drawn firing ends', () => {
   it('is found in every picture', () => { expect(CASES.filter(({ withCard }) => withCard.confidence < 0.7)).toEqual([]); });
   it('has its centre, bore, outline and nose within a few hundredths of the bore', () => {
-    const of = (error: (found: ReturnType<typeof tip>, scene: Scene) => number): number[] => CASES.map(({ withCard, scene }) => Math.abs(error(tip(withCard), scene)));
+    const of = (error: (found: ReturnType<typeof tip>, scene: Scene) => number): number[] =>
+      CASES.map(({ withCard, scene }) => Math.abs(error(tip(withCard), scene)));
     expect(stated('centre, bore radii', of(({ geometry: { bore } }, { x, y, bore: r }) => Math.hypot(bore.x - x, bore.y - y) / r)).most).toBeLessThan(0.02);
     expect(stated('bore radius, share', of(({ geometry }, { bore }) => geometry.bore.r / bore - 1)).most).toBeLessThan(0.04);
     expect(stated('outline radius, share', of(({ geometry }, { bore, outline }) => geometry.shell.r / bore / outline - 1)).most).toBeLessThan(0.15);

@@ -54,7 +54,8 @@ describe('npm run measure-photo', () => {
 
   it('takes the nose that a person points out', async () => {
     const { geometry } = measured([await photoFile(SCENE), '--nose', [SCENE.x, SCENE.y, SCENE.nose * SCENE.bore].map(inFile).join(',')]);
-    expect(geometry.nose).toEqual({ x: expect.closeTo(inFile(SCENE.x), 0) as number, y: expect.closeTo(inFile(SCENE.y), 0) as number, r: expect.closeTo(inFile(SCENE.nose * SCENE.bore), 0) as number });
+    const near = (length: number): number => expect.closeTo(inFile(length), 0) as number;
+    expect(geometry.nose).toEqual({ x: near(SCENE.x), y: near(SCENE.y), r: near(SCENE.nose * SCENE.bore) });
   });
 
   it('says how doubtful the white is without a reference, and that a grey picture has no colour', async () => {
