@@ -56,7 +56,7 @@ const strengthWord = fc.constantFrom(...(Object.keys(STRENGTHS) as Strength[]));
 const weakWord = fc.constantFrom<Strength>('often', 'sometimes', 'rarely');
 const prior = fc.constantFrom<Prior>('common', 'occasional', 'rare');
 
-const anyCondition = (id: string): fc.Arbitrary<Condition> =>
+export const anyCondition = (id: string): fc.Arbitrary<Condition> =>
   fc
     .record({
       leak: fc.double({ min: 0.001, max: 0.05, noNaN: true }),
@@ -78,7 +78,7 @@ const anyCondition = (id: string): fc.Arbitrary<Condition> =>
       }),
     );
 
-const anyCause = (id: string, conditions: readonly string[]): fc.Arbitrary<Cause> =>
+export const anyCause = (id: string, conditions: readonly string[]): fc.Arbitrary<Cause> =>
   fc
     .record({
       scope: fc.constantFrom<Cause['scope']>('engine', 'cylinder', 'plug'),
