@@ -12,8 +12,7 @@ import { suggestionsFrom, type Suggestion } from './suggest.ts';
 import { surfaceGrid } from './surface-grid.ts';
 import { balanceOnMetal, balanceOnPatch, type Balance, type PatchFault, type WhiteReference } from './white.ts';
 
-export const REGION_NAMES = ['nose', 'shellRim', 'centreElectrode', 'groundElectrode'] as const;
-export type RegionName = (typeof REGION_NAMES)[number];
+type RegionName = 'nose' | 'shellRim' | 'centreElectrode' | 'groundElectrode';
 
 /** What one picture of a firing end shows; what was not seen is absent. Lengths in pixels of the picture given. */
 export type TipMeasurement = {

@@ -34,7 +34,7 @@ function placesWhere({ width, height }: PixelImage, centre: { x: number; y: numb
 }
 
 /** A test for the visible face of the nose: up to `rim` of its radius, off the electrode and `margin` bore radii off the strap. */
-export function onNose({ nose, bore, strap }: Geometry, rim: number, margin: number): Inside {
+function onNose({ nose, bore, strap }: Geometry, rim: number, margin: number): Inside {
   const covered = underStrap(strap, bore, margin);
   const electrode = Math.min(ELECTRODE * bore.r, 0.62 * nose.r);
   return (x, y) => depthIn(nose, x, y) < rim && (x - nose.x) ** 2 + (y - nose.y) ** 2 > electrode ** 2 && !covered(x, y);

@@ -1,6 +1,6 @@
 import { adaptation } from './bradford.ts';
 import { D65, xyzFromLab, type Lab } from './lab.ts';
-import { after, applied, diagonal, scaled, type Matrix, type Triple } from './matrix.ts';
+import { after, diagonal, scaled, type Matrix, type Triple } from './matrix.ts';
 import { quantileOf } from './order.ts';
 import type { Box, PixelImage } from './pixels.ts';
 import { LIGHT_OF_BYTE, RGB_TO_XYZ, xyzFromLinear, type LinearRgb } from './srgb.ts';
@@ -86,6 +86,3 @@ export function balanceOnMetal(samples: readonly LinearRgb[]): Balance {
   const y = xyzFromLinear(neutral)[1];
   return { reference: { kind: 'estimated', taken: 'bare metal' }, toRelative: balanced(neutral, STEEL, y / USUAL_EXPOSURE) };
 }
-
-/** The three parts of white that light of the camera becomes. */
-export const relativeOf = ({ toRelative }: Balance, light: LinearRgb): Triple => applied(toRelative, light);
