@@ -35,7 +35,6 @@ function Backups({ names }: { names: readonly string[] }) {
 export function LibraryTrouble() {
   const text = useText();
   const library = useStore((state) => state.info?.library);
-  const readable = useStore((state) => state.enginesProblem === null);
   const openLibrary = useStore((state) => state.openLibrary);
   const tell = useStore((state) => state.tell);
   const trouble = library?.trouble;
@@ -48,7 +47,6 @@ export function LibraryTrouble() {
     <div className={styles.trouble}>
       <Notice tone="problem" title={text.shell.library[trouble.code]}>
         <p>{trouble.message}</p>
-        {library.readOnly && readable && <p>{text.shell.library.readOnly}</p>}
         <Button onClick={() => void tryAgain()}>{text.shell.tryAgain}</Button>
         <Backups names={trouble.backups} />
       </Notice>

@@ -28,7 +28,7 @@ function Choices({ error }: { error: AppError }) {
   );
 }
 
-/** Why the reading is not saved and what can be done; nothing of it is lost meanwhile. */
+/** Why the reading is not saved and what can be done; nothing of it is lost meanwhile. Of a library that can only be read the notice above tells. */
 export function SaveProblem() {
   const state = useSaveState();
   const { save, error: errorText } = useText().shell;
@@ -37,7 +37,7 @@ export function SaveProblem() {
   return (
     <div className={styles.trouble}>
       <Notice tone="problem" title={save.problem}>
-        <p>{conflict ? save.conflict : errorText(state.error)}</p>
+        {state.error.code !== 'read-only' && <p>{conflict ? save.conflict : errorText(state.error)}</p>}
         {!conflict && <p>{save.kept}</p>}
         <Choices error={state.error} />
       </Notice>

@@ -18,7 +18,7 @@ export type AppSlice = {
   readonly changeSettings: (change: Partial<Settings>) => Promise<void>;
   readonly openLibrary: (kind: 'own' | 'demo') => Promise<AppError | null>;
   readonly recoverLibrary: (backup: string) => Promise<AppError | null>;
-  /** Gives back the id by which the message can be put away. */
+  /** Takes the place of the same words said before. Gives back the id by which the message can be put away. */
   readonly tell: (message: Omit<Message, 'id'>) => number;
   readonly dismiss: (id: number) => void;
 };
@@ -60,7 +60,7 @@ export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
     },
     tell: (message) => {
       const id = (lastMessage += 1);
-      set(({ messages }) => ({ messages: [...messages, { ...message, id }] }));
+      set(({ messages }) => ({ messages: [...messages.filter(({ text, undo }) => text !== message.text || undo !== undefined), { ...message, id }] }));
       return id;
     },
     dismiss: (id) => set(({ messages }) => ({ messages: messages.filter((message) => message.id !== id) })),

@@ -78,7 +78,6 @@ export const shell = {
     newer: 'The library was written by a newer version',
     'cannot-open': 'The library cannot be opened',
     'disk-full': 'The disk is full',
-    readOnly: 'You can look at everything; changes are not saved.',
     recover: (backup: string): string => `Go back to ${backup}`,
     recoverTitle: 'Go back to a backup?',
     recoverAbout: (backup: string): string => `The library is set back to the state of ${backup}. What was entered after it is not in there; the damaged file is put aside, not deleted.`,

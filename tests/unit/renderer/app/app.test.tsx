@@ -36,12 +36,22 @@ describe('an empty library', () => {
 });
 
 describe('a library in trouble', () => {
-  it('that another program has open says that nothing is saved', async () => {
+  it('that another program has open says so for as long as it is', async () => {
     freshPage({ readOnly: true, trouble: { code: 'in-use', message: 'Another Corenose has /bench open.', backups: [] } });
     render(<App />);
     const alert = await screen.findByRole('alert');
     expect(alert.textContent).toContain('Another Corenose has /bench open.');
-    expect(alert.textContent).toContain('changes are not saved');
+  });
+
+  it('is told once, however often it is met', async () => {
+    const host = freshPage();
+    await openReadingOf(four);
+    go(`#/engine/${store().reading!.engineId}`);
+    render(<App />);
+    host.failing['reading.start'] = { code: 'disk-full', message: 'The disk is full: free some space.' };
+    await user.click(await screen.findByRole('button', { name: 'Go on with the draft' }));
+    await user.click(screen.getByRole('button', { name: 'Go on with the draft' }));
+    expect(await screen.findAllByText('The disk is full: free some space.')).toHaveLength(1);
   });
 
   it('that is damaged offers its backups, and asks before it goes back to one', async () => {
