@@ -100,6 +100,6 @@ export function colourOf({ l, a, b }: LabPixels, lightness: number, from = -Infi
   if (count < FEWEST) return undefined;
   const tint = { u: medianOf(us.subarray(0, count)), v: medianOf(vs.subarray(0, count)) };
   const spreadOf = (values: Float32Array): number => spreadAround(values.subarray(0, count), medianOf(values.subarray(0, count)));
-  const lab = atLightness(tint, quantileOf(ls.subarray(0, count), lightness));
+  const lab = atLightness(tint, Math.min(100, quantileOf(ls.subarray(0, count), lightness)));
   return { lab, tint, spread: [spreadOf(ls), spreadOf(as), spreadOf(bs)], pixels: count };
 }

@@ -37,5 +37,7 @@ describe('the name of a nose colour', () => {
     ['dark brown', SURFACE.darkBrown], ['dark grey', SURFACE.darkGrey],
   ] as const)('is %s for the design colour', (name, lab) => { expect(nameOf(lab)).toBe(name); });
 
+  it('is light tan for the tan that screens agree on (CSS Color 4: tan is #d2b48c, CIELAB 75, 5, 24)', () => { expect(nameOf([74.98, 5.02, 24.43])).toBe('light tan'); });
+
   it('is black when most of the nose is dark, whatever colour shows beside it', () => { expect(nameOf(SURFACE.tan, 0.7)).toBe('black'); });
 });
