@@ -4,6 +4,8 @@ export type CylinderLabel = { readonly cylinder: number; readonly x: number; rea
 
 /** From the middle of a plug to the middle of its cylinder's number. */
 const AWAY = 0.74;
+/** The same toward the crankcase, where the marks at the upper corners of a plug may lie between. */
+const INWARD = 0.96;
 
 /** Where the number of each cylinder stands, free of the plugs: over it in a row, between it and the crankcase in a radial. */
 export function cylinderLabels({ places, front, width, height }: EnginePlan): readonly CylinderLabel[] {
@@ -22,6 +24,6 @@ function above(plugs: readonly PlanPlace[]): { x: number; y: number } {
 function inward(plugs: readonly PlanPlace[], centre: { x: number; y: number }): { x: number; y: number } {
   const far = (plug: PlanPlace): number => Math.hypot(plug.x - centre.x, plug.y - centre.y);
   const inner = plugs.reduce((best, plug) => (far(plug) < far(best) ? plug : best));
-  const share = (far(inner) - AWAY) / far(inner);
+  const share = (far(inner) - INWARD) / far(inner);
   return { x: centre.x + (inner.x - centre.x) * share, y: centre.y + (inner.y - centre.y) * share };
 }
