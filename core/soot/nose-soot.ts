@@ -54,6 +54,6 @@ export const GOOD_INSULATION = 10 as Megohm;
 /** Factor to either side within which a time of soot lies. Grade: judgement. */
 const TIME_FACTOR = 3;
 
-/** A time of gathering or burning as a band, s. */
-export const sootTime = (seconds: number): Band<number> =>
-  ({ low: seconds / TIME_FACTOR, middle: seconds, high: seconds * TIME_FACTOR, basis: 'predicted', notes: [] });
+/** A time of gathering or burning, or a number of drives, as a band. */
+export const toAFactorOfThree = (middle: number): Band<number> =>
+  ({ low: middle / TIME_FACTOR, middle, high: middle * TIME_FACTOR, basis: 'predicted', notes: [] });

@@ -1,7 +1,7 @@
 import type { Band } from '../../../core/band.ts';
 import { chargeAt, trappedCharge } from '../../../core/charge/trapped-charge.ts';
 import { burnOffSeconds } from '../../../core/soot/burn-off.ts';
-import { sootTime } from '../../../core/soot/nose-soot.ts';
+import { toAFactorOfThree } from '../../../core/soot/nose-soot.ts';
 import { firingDemand, type Gap } from '../../../core/spark/demand.ts';
 import { widestGap, type WidestGap } from '../../../core/spark/reserve.ts';
 import type { Belief } from '../../../core/thermal/belief.ts';
@@ -46,7 +46,7 @@ export function answerOf(engine: Engine, setting: Setting, belief: Belief): Resu
   if (!widest.ok) return widest;
   return ok({
     gas: gas.value, tip, demand: demand.value, widest: widest.value, ground: partBand(gas.value, seat, 'ground', belief),
-    burnOff: sootTime(burnOffSeconds(celsiusToKelvin(tip.middle), gas.value.asItStands.oxygen)),
+    burnOff: toAFactorOfThree(burnOffSeconds(celsiusToKelvin(tip.middle), gas.value.asItStands.oxygen)),
   });
 }
 

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { anchor, type TipReading } from '../../../core/thermal/anchor.ts';
 import type { Engine } from '../../../shared/formats/engine.ts';
 import { hrefOf } from '../../app/route.ts';
@@ -7,6 +7,7 @@ import { useText } from '../../text/index.ts';
 import { BackGlyph } from '../../ui/glyphs.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { answerOf, ladderOf, type Answer } from './answer.ts';
+import { DrivePart } from './drive-part.tsx';
 import styles from './heat.module.css';
 import { Ladder } from './ladder.tsx';
 import { Now } from './now.tsx';
@@ -28,6 +29,7 @@ function Unknowns() {
 function Station({ engine }: { engine: Engine }) {
   const { heat } = useText();
   const [setting, setSetting] = useState(() => usualSetting(engine));
+  const later = useDeferredValue(setting); // the drive takes longest and may lag behind the sliders
   const [readings, setReadings] = useState<readonly TipReading[]>([]);
   const [kept, setKept] = useState<Answer | undefined>(undefined);
   const { belief, steps } = useMemo(() => anchor(readings), [readings]);
@@ -46,6 +48,7 @@ function Station({ engine }: { engine: Engine }) {
               onRead={(reading) => setReadings([...readings, reading])} onForget={() => setReadings([])} />
           </>
         ) : <Notice tone="problem" title={heat.refused}>{answer.error.join(' ')}</Notice>}
+        <DrivePart engine={engine} setting={later} belief={belief} />
         <Unknowns />
       </div>
     </div>

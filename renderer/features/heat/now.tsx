@@ -49,7 +49,9 @@ export function Now({ answer, lambda, kept, onKeep, onDrop }: Props) {
         <p className={styles.place}>{heat.places[place]}</p>
         <p className={styles.soft}>
           <span className={styles.basis} data-basis={answer.tip.basis}>{heat.basis[answer.tip.basis]}</span>
-          {coldest !== hottest && ` ${heat.reaches(heat.places[coldest], heat.places[hottest])}`}
+        </p>
+        <p className={styles.soft}>
+          {coldest !== hottest && heat.reaches(heat.places[coldest], heat.places[hottest])}
         </p>
         <table className={styles.table}>
           {kept && <thead><tr><td /><th scope="col">{heat.now}</th><th scope="col">{heat.kept}</th></tr></thead>}

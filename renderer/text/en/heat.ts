@@ -1,3 +1,4 @@
+import type { Band } from '../../../core/band.ts';
 import type { Price } from '../../features/heat/answer.ts';
 import type { Slider } from '../../features/heat/setting.ts';
 
@@ -70,6 +71,20 @@ export const heat = {
   forget: 'Forget these readings',
   arithmetic: (before: string, says: string, after: string): string => `${before} before; the reading says ${says}; ${after} after.`,
   says: { value: (value: string, spread: string): string => `${value} ± ${spread}`, above: (limit: string): string => `above about ${limit}`, below: (limit: string): string => `below about ${limit}` },
+  drive: {
+    title: 'A drive from cold',
+    help: 'What a leg does not say is as set beside: advance, boost, coolant, heat value. Between repeats the engine cools down fully.',
+    usual: 'Usual drives',
+    legs: 'Legs, a line each: seconds, speed in r/min, load in %, lambda',
+    start: 'Air and engine at the start',
+    chart: 'Tip temperature over the drive, with its band; the table below says how long it was in the window',
+    window: 'cleans itself',
+    parts: { below: 'Below self-cleaning', inside: 'In the window', above: 'Above it' },
+    after: (repeats: number): string => `Insulation after ${repeats} ${repeats === 1 ? 'drive' : 'drives'}`,
+    fouls: (repeats: Band<number> | undefined): string => (repeats === undefined ? 'Twenty such drives leave the insulation good.'
+      : `The insulation falls below 10 MΩ after ${repeats.middle} such drives (${Math.max(1, Math.round(repeats.low))} to ${repeats.high}).`),
+    caution: 'Dry soot only. Do not rank neighbouring heat values by it.',
+  },
   unknowns: 'What this model cannot know',
   unknown: [
     'How hot your tip is: absolute values are good to about ±125 °C. Read differences and trends.',

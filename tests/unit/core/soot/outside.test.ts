@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ACTIVATION_ENERGY, burnOffSeconds, hotSootRate } from '../../../../core/soot/burn-off.ts';
 import { roundsUntilFouled } from '../../../../core/soot/cold-starts.ts';
-import { CLEAN, evenSoot, GOOD_INSULATION, shuntResistance, sootAfter, sootTime, sootYield } from '../../../../core/soot/nose-soot.ts';
+import { CLEAN, evenSoot, GOOD_INSULATION, shuntResistance, sootAfter, toAFactorOfThree, sootYield } from '../../../../core/soot/nose-soot.ts';
 import { driveSeconds, prepareDrive, type Phase } from '../../../../core/thermal/drive.ts';
 import type { Celsius, Megohm } from '../../../../shared/quantities.ts';
 import { checkAgainstOutside, inputsOf } from '../../../fixtures/check-values.ts';
@@ -69,7 +69,7 @@ describe('soot on the nose', () => {
   });
 
   it('has times good to a factor of three', () => {
-    expect(sootTime(60)).toEqual({ low: 20, middle: 60, high: 180, basis: 'predicted', notes: [] });
+    expect(toAFactorOfThree(60)).toEqual({ low: 20, middle: 60, high: 180, basis: 'predicted', notes: [] });
   });
 
   it('refuses trips that no engine can make', () => {

@@ -79,3 +79,19 @@ describe('the heat of an engine', () => {
     expect(screen.getByText(/The engine maker’s data come first/)).toBeTruthy();
   });
 });
+
+describe('a drive from cold', () => {
+  it('is chosen or written, says how long the tip was in the window, and names the line that cannot be read', async () => {
+    await open({ use: 'road', cylinders: 4 });
+    const table = screen.getByRole('table', { name: 'A drive from cold' });
+    expect(within(table).getByRole('row', { name: /^Below self-cleaning/ })).toBeTruthy();
+    expect(screen.getByText(/The insulation falls below 10 MΩ after/)).toBeTruthy();
+    await user.click(screen.getByRole('radio', { name: 'long road' }));
+    expect(screen.getByText('Twenty such drives leave the insulation good.')).toBeTruthy();
+    const field = screen.getByRole('textbox', { name: /^Legs, a line each/ });
+    await user.clear(field);
+    await user.type(field, '40, 2000, 150, 1');
+    expect(screen.getByText('Line 1: load % 150; 20 to 100 are allowed.')).toBeTruthy();
+    expect(screen.queryByRole('table', { name: 'A drive from cold' })).toBeNull();
+  });
+});
