@@ -20,6 +20,7 @@ export const QUANTITIES = {
   altitude: { metric: { name: 'm', decimals: 0, perUnit: 1 }, inch: { name: 'ft', decimals: 0, perUnit: PER_UNIT.foot } },
   resistance: same('kΩ', 2),
   insulation: same('MΩ', 2),
+  voltage: same('kV', 0),
   share: same('%', 1),
   speed: same('r/min', 0),
   angle: same('°', 1),

@@ -4,7 +4,6 @@ import type { DriveSecond } from '../../../core/thermal/drive.ts';
 import { SELF_CLEANING, TOO_HOT } from '../../../core/thermal/limits.ts';
 import type { Engine } from '../../../shared/formats/engine.ts';
 import { useText } from '../../text/index.ts';
-import { formatNumber } from '../../text/numbers.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { Slider } from '../../ui/slider.tsx';
@@ -54,7 +53,8 @@ function Outcome({ answer: { windows, insulation, foulsAfter } }: { answer: Driv
     const [a, b] = [windows.low[part], windows.high[part]];
     return heat.band(heat.times(windows.middle[part]), heat.times(Math.min(a, b)), heat.times(Math.max(a, b)));
   };
-  const megohm = (value: number | undefined): string => (value === undefined ? '' : `${formatNumber(value, value < 100 ? 1 : 0)} MΩ`);
+  const quantity = useQuantity();
+  const megohm = (value = 0): string => quantity('insulation', Number(value.toPrecision(3)));
   return (
     <>
       <table className={styles.table} aria-label={heat.drive.title}>
@@ -77,17 +77,17 @@ export const DrivePart = memo(({ engine, setting, belief }: Props) => {
   const [text, setText] = useState<string>(DRIVES['short trips in frost']);
   const [start, setStart] = useState(-10);
   const legs = useMemo(() => legsOf(text), [text]);
-  const answer = useMemo(() => (legs.ok ? driveOf(engine, setting, legs.value, start, belief) : legs), [engine, setting, legs, start, belief]);
+  const answer = useMemo(() => (legs.ok ? driveOf(engine, setting, legs.value, start, belief) : undefined), [engine, setting, legs, start, belief]);
   return (
     <section className={styles.ladder}>
       <h2>{heat.drive.title}</h2>
       <p className={styles.soft}>{heat.drive.help}</p>
-      <Choice label={heat.drive.usual} options={NAMES} value={NAMES.find((name) => DRIVES[name] === text)} always
+      <Choice label={heat.drive.usual} options={NAMES} value={NAMES.find((name) => DRIVES[name] === text)} nameOf={(name) => heat.drive.names[name]} always
         onChange={(name) => { if (name !== undefined) setText(DRIVES[name]); }} />
-      <TextField label={heat.drive.legs} lines="several" limit={8000} value={text} onChange={setText} problem={legs.ok ? undefined : legs.error.join(' ')} />
+      <TextField label={heat.drive.legs} lines="several" limit={8000} value={text} onChange={setText} problem={legs.ok ? undefined : legs.error.map(heat.drive.problem).join(' ')} />
       <Slider label={heat.drive.start} remark={heat.grades.inlet} value={start} shown={quantity('temperature', start)} least={-30} most={40} step={1} onChange={setStart} />
-      {answer.ok && <><Course answer={answer.value} /><Outcome answer={answer.value} /></>}
-      {legs.ok && !answer.ok && <Notice tone="problem" title={heat.refused}>{answer.error.join(' ')}</Notice>}
+      {answer?.ok && <><Course answer={answer.value} /><Outcome answer={answer.value} /></>}
+      {answer?.ok === false && <Notice tone="problem" title={heat.refused}>{answer.error.join(' ')}</Notice>}
     </section>
   );
 });

@@ -13,7 +13,8 @@ import { dutyOf, heatEngine, type Setting } from './setting.ts';
 export type Leg = { readonly seconds: number; readonly rpm: number; readonly load: number; readonly lambda: number };
 
 const COLUMNS = [
-  { name: 'seconds', least: 1, most: 3600 }, { name: 'speed', least: 300, most: 16_000 }, { name: 'load %', least: 20, most: 100 }, { name: 'lambda', least: 0.5, most: 1.8 },
+  { name: 'seconds', least: 1, most: 3600 }, { name: 'rpm', least: 300, most: 16_000 }, { name: 'load', least: 20, most: 100 },
+  { name: 'lambda', least: 0.5, most: 1.8 },
 ] as const;
 const MOST_LEGS = 200;
 const LONGEST = 4 * 3600;
@@ -26,30 +27,37 @@ export const DRIVES = {
 } as const;
 export type DriveName = keyof typeof DRIVES;
 
-function legOf(line: string, number: number): Result<Leg, readonly string[]> {
+export type LegProblem =
+  | { readonly kind: 'no line' }
+  | { readonly kind: 'too many lines'; readonly lines: number; readonly most: number }
+  | { readonly kind: 'too long'; readonly seconds: number; readonly most: number }
+  | { readonly kind: 'cells'; readonly line: number; readonly cells: number }
+  | { readonly kind: 'value'; readonly line: number; readonly column: keyof Leg; readonly cell: string; readonly least: number; readonly most: number };
+
+function legOf(line: string, number: number): Result<Leg, readonly LegProblem[]> {
   const cells = line.split(/[,;\t]/).map((cell) => cell.trim());
   const values = cells.map(Number);
-  if (cells.length !== COLUMNS.length || cells.includes('')) return err([`Line ${number}: ${cells.length} values; four are wanted: seconds, speed, load in %, lambda.`]);
-  const problems = COLUMNS.flatMap(({ name, least, most }, i) => {
+  if (cells.length !== COLUMNS.length || cells.includes('')) return err([{ kind: 'cells', line: number, cells: cells.length }]);
+  const problems = COLUMNS.flatMap(({ name, least, most }, i): readonly LegProblem[] => {
     const value = values[i] ?? NaN;
     const whole = i !== 0 || Number.isInteger(value);
-    return value >= least && value <= most && whole ? [] : [`Line ${number}: ${name} ${cells[i] ?? ''}; ${i === 0 ? 'whole numbers from ' : ''}${least} to ${most} are allowed.`];
+    return value >= least && value <= most && whole ? [] : [{ kind: 'value', line: number, column: name, cell: cells[i] ?? '', least, most }];
   });
   const [seconds = 0, rpm = 0, load = 0, lambda = 0] = values;
   return problems.length > 0 ? err(problems) : ok({ seconds, rpm, load: load / 100, lambda });
 }
 
 /** Legs of a text, or what is wrong with which line. Empty lines are passed over; commas, semicolons or tabs part the values. */
-export function legsOf(text: string): Result<readonly Leg[], readonly string[]> {
+export function legsOf(text: string): Result<readonly Leg[], readonly LegProblem[]> {
   const lines = text.split('\n').map((line, i) => [line, i + 1] as const).filter(([line]) => line.trim() !== '');
-  if (lines.length === 0) return err(['No line yet.']);
-  if (lines.length > MOST_LEGS) return err([`${lines.length} lines; at most ${MOST_LEGS} are taken.`]);
+  if (lines.length === 0) return err([{ kind: 'no line' }]);
+  if (lines.length > MOST_LEGS) return err([{ kind: 'too many lines', lines: lines.length, most: MOST_LEGS }]);
   const legs = lines.map(([line, number]) => legOf(line, number));
   const problems = legs.flatMap((leg) => (leg.ok ? [] : leg.error));
   if (problems.length > 0) return err(problems);
   const good = legs.flatMap((leg) => (leg.ok ? [leg.value] : []));
   const seconds = good.reduce((sum, leg) => sum + leg.seconds, 0);
-  return seconds > LONGEST ? err([`The drive lasts ${seconds} s; at most ${LONGEST} s are taken.`]) : ok(good);
+  return seconds > LONGEST ? err([{ kind: 'too long', seconds, most: LONGEST }]) : ok(good);
 }
 
 export const REPEATS = 20;

@@ -1,6 +1,5 @@
 import type { Band } from '../../../core/band.ts';
 import { useText } from '../../text/index.ts';
-import { formatNumber } from '../../text/numbers.ts';
 import { Button } from '../../ui/button.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { useQuantity } from '../../ui/use-quantity.ts';
@@ -22,7 +21,7 @@ function useLines(): readonly Line[] {
   return [
     { name: heat.tip, of: ({ tip }) => celsius(tip) },
     { name: heat.ground, of: ({ ground }) => celsius(ground) },
-    { name: heat.demand, of: ({ demand: { low, middle, high } }) => heat.band(`${formatNumber(middle, 0)} kV`, formatNumber(low, 0), formatNumber(high, 0)) },
+    { name: heat.demand, of: ({ demand: { low, middle, high } }) => heat.band(quantity('voltage', middle), quantity('voltage', low), quantity('voltage', high)) },
     { name: heat.widest, of: ({ widest }) => heat.widestRange(length(widest.surely), length(widest.likely)) },
     { name: heat.burnOff, of: ({ burnOff: { low, middle, high } }) => heat.band(heat.times(middle), heat.times(low), heat.times(high)) },
   ];

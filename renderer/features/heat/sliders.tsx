@@ -33,7 +33,7 @@ function useShown(): (slider: Slider, value: number) => string {
       case 'altitude': return quantity('altitude', value);
       case 'heatStep': return heat.steps(value);
       case 'gap': return quantity('length', value);
-      case 'coil': return `${value} kV`;
+      case 'coil': return quantity('voltage', value);
     }
   };
 }

@@ -1,5 +1,6 @@
 import type { Band } from '../../../core/band.ts';
 import type { Price } from '../../features/heat/answer.ts';
+import type { Leg, LegProblem } from '../../features/heat/drive.ts';
 import type { Slider } from '../../features/heat/setting.ts';
 
 const steps = (count: number): string => `${Math.abs(count)} step${Math.abs(count) === 1 ? '' : 's'} ${count > 0 ? 'hotter' : 'colder'}`;
@@ -22,6 +23,17 @@ const prices: Record<Price, string> = {
   inside: 'stays inside the window', 'soot at light load': 'gathers soot at light load', 'too hot at full load': 'too hot at full load',
   'soot and heat': 'soot at light load, too hot at full load', 'pre-ignition at full load': 'may light the charge by itself at full load',
 };
+
+const columns: Record<keyof Leg, string> = { seconds: 'seconds', rpm: 'speed', load: 'load', lambda: 'lambda' };
+function problem(of: LegProblem): string {
+  switch (of.kind) {
+    case 'no line': return 'No line yet.';
+    case 'too many lines': return `${of.lines} lines; at most ${of.most} are taken.`;
+    case 'too long': return `The drive lasts ${of.seconds} s; at most ${of.most} s are taken.`;
+    case 'cells': return `Line ${of.line}: ${of.cells} values; four are wanted: seconds, speed, load in %, lambda.`;
+    case 'value': return `Line ${of.line}: ${columns[of.column]} ${of.cell}; ${of.column === 'seconds' ? 'whole numbers from ' : ''}${of.least} to ${of.most} are allowed.`;
+  }
+}
 
 export const heat = {
   title: 'Heat and spark',
@@ -75,6 +87,8 @@ export const heat = {
     title: 'A drive from cold',
     help: 'What a leg does not say is as set beside: advance, boost, coolant, heat value. Between repeats the engine cools down fully.',
     usual: 'Usual drives',
+    names: { 'short trips in frost': 'short trips in frost', commute: 'commute', 'long road': 'long road' },
+    problem,
     legs: 'Legs, a line each: seconds, speed in r/min, load in %, lambda',
     start: 'Air and engine at the start',
     chart: 'Tip temperature over the drive, with its band; the table below says how long it was in the window',
