@@ -4,6 +4,7 @@ import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
 import { Button, GlyphButton } from '../ui/button.tsx';
 import { CloseGlyph } from '../ui/glyphs.tsx';
+import { returnToBench } from './focus-on-bench.ts';
 import styles from './messages.module.css';
 
 const PLAIN_FOR_MS = 6000;
@@ -17,15 +18,20 @@ function Slip({ message }: { message: Message }) {
     const timer = setTimeout(() => dismiss(message.id), PLAIN_FOR_MS);
     return () => clearTimeout(timer);
   }, [passing, dismiss, message.id]);
+  /** The button that was pressed goes with the slip, and would take the focus with it. */
+  const putAway = (): void => {
+    dismiss(message.id);
+    returnToBench();
+  };
   const undo = (): void => {
     message.undo?.();
-    dismiss(message.id);
+    putAway();
   };
   return (
     <li className={styles.slip} data-tone={message.tone}>
       <span className={styles.words}>{message.text}</span>
       {message.undo !== undefined && <Button onClick={undo}>{text.shell.undo}</Button>}
-      <GlyphButton name={text.shell.close} onClick={() => dismiss(message.id)}><CloseGlyph /></GlyphButton>
+      <GlyphButton name={text.shell.close} onClick={putAway}><CloseGlyph /></GlyphButton>
     </li>
   );
 }

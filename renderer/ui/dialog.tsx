@@ -1,5 +1,5 @@
 import { Dialog as Primitive } from 'radix-ui';
-import type { ReactNode } from 'react';
+import { useRef, type ReactNode } from 'react';
 import { useText } from '../text/index.ts';
 import { GlyphButton } from './button.tsx';
 import styles from './dialog.module.css';
@@ -14,16 +14,22 @@ type Props = {
 };
 
 /**
- * A question or a sheet of its own over the bench. The veil is ours: the primitive's own would write a style element, which the page's
- * security policy forbids.
+ * A question or a sheet of its own over the bench, which gives the focus back where it took it from. The veil is ours: the primitive's own
+ * would write a style element, which the page's security policy forbids.
  */
 export function Dialog({ title, open, onOpenChange, about, children }: Props) {
   const text = useText();
+  const before = useRef<Element | null>(null);
+  const goBack = (event: Event): void => {
+    event.preventDefault();
+    if (before.current instanceof HTMLElement) before.current.focus({ preventScroll: true });
+  };
   return (
     <Primitive.Root open={open} onOpenChange={onOpenChange}>
       <Primitive.Portal>
         <div className={styles.veil} />
-        <Primitive.Content className={styles.dialog} {...(about === undefined && { 'aria-describedby': undefined })}>
+        <Primitive.Content className={styles.dialog} onOpenAutoFocus={() => { before.current = document.activeElement; }} onCloseAutoFocus={goBack}
+          {...(about === undefined && { 'aria-describedby': undefined })}>
           <header className={styles.head}>
             <Primitive.Title className={styles.title}>{title}</Primitive.Title>
             <Primitive.Close asChild><GlyphButton name={text.shell.close}><CloseGlyph /></GlyphButton></Primitive.Close>

@@ -106,6 +106,20 @@ describe('a reading on the bench', () => {
     expect(window.location.hash).toBe(`#/reading/${id}/cylinders`);
   });
 
+  it('has the focus again after the sheet of keys and after a message, so that typing goes on', async () => {
+    go(`#/reading/${id}/plugs`);
+    render(<App />);
+    await screen.findByRole('listbox', { name: /Tray/ });
+    await user.keyboard('?');
+    await screen.findByRole('dialog', { name: 'Keys' });
+    await user.keyboard('{Escape}oc');
+    await user.click(screen.getByRole('button', { name: 'Close' }));
+    await user.keyboard(']{Delete}');
+    expect(store().reading!.history.now.sheet.plugs.map(({ tip }) => tip?.overall)).toEqual(['looks normal', 'looks normal', 'looks normal', 'looks normal']);
+    await user.keyboard('{ArrowUp}{Delete}');
+    expect(store().reading!.history.now.sheet.plugs.map(({ tip }) => tip?.overall)).toEqual(['looks normal', undefined, 'looks normal', 'looks normal']);
+  });
+
   it('undoes by Ctrl Z, but leaves Ctrl Z to a field that is typed in', async () => {
     render(<App />);
     await screen.findByRole('navigation', { name: 'Stations of the reading' });
