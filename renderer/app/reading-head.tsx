@@ -46,13 +46,15 @@ function DraftTools() {
   const { undo, redo } = useSteps();
   const [canUndo, canRedo] = [useCanUndo(), useCanRedo()];
   const { title, date } = useSheet();
+  const untaken = useStore((state) => Object.keys(state.reading?.history.now.pending ?? {}).length);
   const keep = async (): Promise<void> => {
     const error = await keepReading();
     if (error !== null) {
       tell({ text: shell.error(error), tone: 'problem' });
       return;
     }
-    tell({ text: shell.reading.keptMessage(title ?? (date === undefined ? shell.reading.untitled : formatDate(date))), tone: 'plain' });
+    const kept = shell.reading.keptMessage(title ?? (date === undefined ? shell.reading.untitled : formatDate(date)));
+    tell(untaken === 0 ? { text: kept, tone: 'plain' } : { text: `${kept} ${shell.reading.untaken(untaken)}`, tone: 'problem' });
     navigate({ page: 'engine', id: engineId });
   };
   useKeys({ 'Ctrl Enter': () => void keep() });

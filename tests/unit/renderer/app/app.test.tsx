@@ -172,6 +172,13 @@ describe('a reading on the bench', () => {
     expect(store().reading).toMatchObject({ state: 'kept', history: { now: { sheet: { conditions: { distanceKm: 1200 } } } } });
   });
 
+  it('says when it is kept with a number that could not be taken', async () => {
+    render(<App />);
+    await user.type(await screen.findByLabelText('Distance on these plugs'), '12oo');
+    await user.click(screen.getByRole('button', { name: 'Keep this reading' }));
+    expect(await screen.findByText(/Kept with its findings: .* One number in it could not be taken/)).toBeTruthy();
+  });
+
   it('says when it is not saved, and offers a copy as a file', async () => {
     const host = freshPage();
     id = await openReadingOf(four);
