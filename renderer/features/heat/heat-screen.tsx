@@ -15,13 +15,13 @@ import { Readings } from './readings.tsx';
 import { lambdaReached, usualSetting } from './setting.ts';
 import { Sliders } from './sliders.tsx';
 
-function Unknowns() {
+function Unknowns({ aircraft }: { aircraft: boolean }) {
   const { heat } = useText();
   return (
     <section className={styles.unknowns}>
       <h2>{heat.unknowns}</h2>
       <ul>{heat.unknown.map((line) => <li key={line}>{line}</li>)}</ul>
-      <p><strong>{heat.first}</strong></p>
+      <p><strong>{heat.first}{aircraft && ` ${heat.aircraft}`}</strong></p>
     </section>
   );
 }
@@ -49,7 +49,7 @@ function Station({ engine }: { engine: Engine }) {
           </>
         ) : <Notice tone="problem" title={heat.refused}>{answer.error.join(' ')}</Notice>}
         <DrivePart engine={engine} setting={later} belief={belief} />
-        <Unknowns />
+        <Unknowns aircraft={engine.use === 'aircraft'} />
       </div>
     </div>
   );

@@ -109,6 +109,7 @@ export const heat = {
     'Voltage is good to ±25 %, soot times to a factor of three; oil, lead and wet fuel are not computed.',
   ],
   first: 'The engine maker’s data come first. Never more than one heat step a trial.',
+  aircraft: 'Aircraft: only plugs of the approved list, fitted by or under a licensed person. Nothing on this page permits another.',
   wider: 'Outside the tried range, so the band is wider:',
   refused: 'Not computed:',
 };

@@ -80,6 +80,11 @@ describe('the heat of an engine', () => {
   });
 });
 
+it('an aircraft is told that nothing here permits another plug', async () => {
+  await open({ use: 'aircraft', cylinders: 4, cooling: 'air' });
+  expect(screen.getByText(/only plugs of the approved list/)).toBeTruthy();
+});
+
 describe('a drive from cold', () => {
   it('is chosen or written, says how long the tip was in the window, and names the line that cannot be read', async () => {
     await open({ use: 'road', cylinders: 4 });
