@@ -4,36 +4,35 @@ import type { Plane } from './planes.ts';
 const STRONGEST = 0.15;
 const MOST = 3;
 
-type Gradients = { readonly gx: Float32Array; readonly gy: Float32Array; readonly size: Float32Array };
-
 /**
  * Places around which edges lie in rings, best first: every strong edge votes for all centres it could belong to, so concentric rings add up and
  * lines do not. (Gradient voting for radial symmetry: Loy and Zelinsky, IEEE Transactions on Pattern Analysis 25(8), 2003.)
  */
 export function centreCandidates(plane: Plane): readonly Point[] {
-  const gradients = sobel(plane);
-  const limit = limitOf(gradients.size);
+  const sizes = gradientSizes(plane);
+  const limit = limitOf(sizes);
   if (limit <= 0) return [];
-  const votes = castVotes(plane, gradients, limit);
+  const votes = castVotes(plane, sizes, limit);
   return peaksOf(favourMiddle(blurred(blurred(votes))));
 }
 
-function sobel({ width, height, values }: Plane): Gradients {
-  const [gx, gy, size] = [new Float32Array(width * height), new Float32Array(width * height), new Float32Array(width * height)];
+/** Gradient of the plane at a pixel inside its border (Sobel). */
+const acrossAt = (v: Float32Array, at: number, w: number): number =>
+  (v[at - w + 1] ?? 0) - (v[at - w - 1] ?? 0) + 2 * ((v[at + 1] ?? 0) - (v[at - 1] ?? 0)) + (v[at + w + 1] ?? 0) - (v[at + w - 1] ?? 0);
+const downAt = (v: Float32Array, at: number, w: number): number =>
+  (v[at + w - 1] ?? 0) - (v[at - w - 1] ?? 0) + 2 * ((v[at + w] ?? 0) - (v[at - w] ?? 0)) + (v[at + w + 1] ?? 0) - (v[at - w + 1] ?? 0);
+
+function gradientSizes({ width, height, values }: Plane): Float32Array {
+  const size = new Float32Array(width * height);
   for (let y = 1; y < height - 1; y += 1) {
     for (let x = 1; x < width - 1; x += 1) {
       const at = y * width + x;
-      const value = (by: number): number => values[at + by] ?? 0;
-      const rising = value(width + 1) - value(-width - 1);
-      const falling = value(width - 1) - value(1 - width);
-      const dx = rising - falling + 2 * (value(1) - value(-1));
-      const dy = rising + falling + 2 * (value(width) - value(-width));
-      gx[at] = dx;
-      gy[at] = dy;
+      const dx = acrossAt(values, at, width);
+      const dy = downAt(values, at, width);
       size[at] = Math.sqrt(dx * dx + dy * dy);
     }
   }
-  return { gx, gy, size };
+  return size;
 }
 
 /** The gradient that the strongest share reach. */
@@ -49,16 +48,17 @@ function limitOf(size: Float32Array): number {
 }
 
 /** Votes lie on a grid of two pixels. */
-function castVotes({ width, height }: Plane, { gx, gy, size }: Gradients, limit: number): Plane {
+function castVotes({ width, height, values }: Plane, size: Float32Array, limit: number): Plane {
   const [w, h, side] = [(width >> 1) + 1, (height >> 1) + 1, Math.min(width, height) / 2];
   const votes: Votes = { plane: { width: w, height: h, values: new Float32Array(w * h) }, nearest: 0.05 * side, furthest: 0.46 * side };
   for (let y = 1; y < height - 1; y += 1) {
     for (let x = 1; x < width - 1; x += 1) {
-      const strength = size[y * width + x] ?? 0;
+      const at = y * width + x;
+      const strength = size[at] ?? 0;
       if (strength < limit) continue;
       const weight = strength / (strength + 4 * limit);
-      const ux = (gx[y * width + x] ?? 0) / strength;
-      const uy = (gy[y * width + x] ?? 0) / strength;
+      const ux = acrossAt(values, at, width) / strength;
+      const uy = downAt(values, at, width) / strength;
       voteAlong(votes, (x + 0.5) / 2, (y + 0.5) / 2, ux, uy, weight);
       voteAlong(votes, (x + 0.5) / 2, (y + 0.5) / 2, -ux, -uy, weight);
     }

@@ -8,7 +8,7 @@ export type Focus = Point & { readonly ex: number; readonly ey: number };
 const CLIP = 9;
 const MOST_TILT = 0.2;
 const WORTH_A_LOOK = 0.4;
-const COARSE = directions(40);
+const COARSE = directions(32);
 const STEPS = [{ move: 3, tilt: 0.05 }, { move: 1.3, tilt: 0.022 }, { move: 0.6, tilt: 0.01 }];
 
 /** Brightness along each direction (rows) at each whole radius up to `reach` (columns). */

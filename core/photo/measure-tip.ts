@@ -51,7 +51,8 @@ export function measureTip(image: PixelImage, given: Given): TipMeasurement {
 }
 
 function measuredAt(image: PixelImage, geometry: Geometry, { neutral, colour }: Given): TipMeasurement {
-  const { balance, patchFault } = balanceFor(image, geometry, neutral);
+  const metal = { rim: rimPlaces(image, geometry), strap: strapPlaces(image, geometry) };
+  const { balance, patchFault } = balanceFor(image, geometry, metal, neutral);
   const pixels = labOfPixels(image, nosePlaces(image, geometry, 0.86, 0.05), balance);
   const dark = darkness(pixels);
   const { coverage, below } = dark;
@@ -60,7 +61,7 @@ function measuredAt(image: PixelImage, geometry: Geometry, { neutral, colour }: 
   const texture = geometry.bore.r < SMALLEST_BORE_FOR_SPECKS ? undefined : textureSeen(image, geometry, balance, dark);
   const reference: WhiteReference = colour ? balance.reference : { kind: 'none' };
   const parts = { ...(nose && { nose }), ...texture };
-  const rimDarkness = darkness(labOfPixels(image, rimPlaces(image, geometry), balance)).coverage;
+  const rimDarkness = darkness(labOfPixels(image, metal.rim, balance)).coverage;
   const seen = { located: geometry.confidence, reference: reference.kind, darkCoverage: coverage, rimDarkness, ...parts };
   const circumstances = {
     geometry, reference: reference.kind, ...(patchFault && { patchFault }), colourless: !colour, noseLightness: middle,
@@ -72,25 +73,28 @@ function measuredAt(image: PixelImage, geometry: Geometry, { neutral, colour }: 
     doubts: doubtsAbout(circumstances),
     tip: {
       geometry, reference, darkCoverage: coverage,
-      regions: { ...(nose && { nose }), ...(colour ? otherRegions(image, geometry, balance) : {}) },
+      regions: { ...(nose && { nose }), ...(colour ? otherRegions(image, geometry, metal, balance) : {}) },
       suggestions: geometry.confidence < SUGGESTS_FROM || pixels.l.length < FEWEST_PIXELS ? [] : suggestionsFrom(seen),
       ...(nose && { gloss: glossOf(pixels, nose, middle) }), ...(texture && { specks: texture.specks }),
     },
   };
 }
 
-function balanceFor(image: PixelImage, geometry: Geometry, neutral: Box | undefined): { balance: Balance; patchFault?: PatchFault } {
+type Metal = { readonly rim: Int32Array; readonly strap: Int32Array };
+type Balanced = { readonly balance: Balance; readonly patchFault?: PatchFault };
+
+function balanceFor(image: PixelImage, geometry: Geometry, { rim, strap }: Metal, neutral: Box | undefined): Balanced {
   const onPatch = neutral && balanceOnPatch(image, neutral);
   if (typeof onPatch === 'object') return { balance: onPatch };
-  const places = [rimPlaces(image, geometry), strapPlaces(image, geometry), flankPlaces(image, geometry)];
+  const places = [rim, strap, flankPlaces(image, geometry)];
   const balance = balanceOnMetal(places.map((some) => brightLight(image, some)).filter((light) => light !== undefined));
   return { balance, ...(onPatch && { patchFault: onPatch }) };
 }
 
-function otherRegions(image: PixelImage, geometry: Geometry, balance: Balance): { readonly [R in RegionName]?: RegionColour } {
+function otherRegions(image: PixelImage, geometry: Geometry, metal: Metal, balance: Balance): { readonly [R in RegionName]?: RegionColour } {
   const seen = (places: Int32Array): RegionColour | undefined => colourOf(labOfPixels(image, places, balance), 0.5);
-  const [shellRim, centreElectrode] = [seen(rimPlaces(image, geometry)), seen(electrodePlaces(image, geometry))];
-  const groundElectrode = geometry.strap.score < 0.3 ? undefined : seen(strapPlaces(image, geometry));
+  const [shellRim, centreElectrode] = [seen(metal.rim), seen(electrodePlaces(image, geometry))];
+  const groundElectrode = geometry.strap.score < 0.3 ? undefined : seen(metal.strap);
   return { ...(shellRim && { shellRim }), ...(centreElectrode && { centreElectrode }), ...(groundElectrode && { groundElectrode }) };
 }
 

@@ -6,6 +6,7 @@ export type NoseLook = { readonly tint: Tint; readonly lightest: number; readonl
 
 const isReddish = (hue: number, strength: number): boolean => (hue < 57 || hue > 330) && strength > 0.2;
 const isYellow = (hue: number, strength: number): boolean => (hue >= 69 && strength > 0.34) || (hue > 84 && strength > 0.09);
+const isBrown = (lightest: number, strength: number): boolean => (strength > 0.275 && lightest < 64) || (lightest < 50 && strength > 0.16);
 
 function greyName(lightest: number): FacetValue<'noseColour'> {
   if (lightest > 72) return 'white';
@@ -24,6 +25,6 @@ export function noseColourName({ tint, lightest, dark }: NoseLook): FacetValue<'
   if (hue > 105 && hue < 210) return 'greenish';
   if (isReddish(hue, strength)) return 'reddish';
   if (isYellow(hue, strength)) return 'yellow';
-  if ((strength > 0.275 && lightest < 64) || (lightest < 50 && strength > 0.16)) return lightest < 40 ? 'dark brown' : 'brown';
+  if (isBrown(lightest, strength)) return lightest < 40 ? 'dark brown' : 'brown';
   return 'light tan';
 }

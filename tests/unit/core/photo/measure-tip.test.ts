@@ -75,6 +75,15 @@ describe('the colour of drawn noses', () => {
     expect(stated('hue and chroma without a card, dE00', colourful(CASES).map(({ without, scene }) => colourError(without, scene))).nineOfTen).toBeLessThan(4);
     for (const { without } of CASES) expect(without.doubts.join()).toContain('estimated from bare metal');
   });
+  it('cannot be put right by a card where a phone makes colours vivid, but stays comparable on that phone', () => {
+    const vivid = (seed: number, nose: (typeof NOSES)[number]): TipMeasurement => {
+      const scene = drawnScene(seed, SURFACE[nose]);
+      return measureTip(pictureOf(scene, { ...camera('D50', 1), vivid: true }), { colour: true, neutral: scene.card });
+    };
+    const [tan, brown, rust] = (['tan', 'brown', 'rust'] as const).map((nose) => tintDifference(tip(vivid(61, nose)).regions.nose!.tint, tintOf(SURFACE[nose])));
+    expect(stated('hue and chroma from a vivid phone with a card, dE00', [tan!, brown!, rust!]).median).toBeGreaterThan(2.5);
+    expect(tintDifference(tip(vivid(61, 'tan')).regions.nose!.tint, tip(vivid(62, 'tan')).regions.nose!.tint)).toBeLessThan(4);
+  }, 20_000);
   it('cannot be put right by a card under tubes, whose light has gaps', () => {
     expect(stated('hue and chroma with a card under tubes FL12 and FL3.2, dE00', colourful(TUBE_CASES).map(({ withCard, scene }) => colourError(withCard, scene))).median).toBeLessThan(10);
   });
