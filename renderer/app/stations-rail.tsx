@@ -22,7 +22,7 @@ export function StationsRail({ id, station }: { id: string; station: Station }) 
     <nav className={styles.rail} aria-label={shell.stationsName}>
       {STATIONS.map((name, i) => (
         <a key={name} className={styles.station} href={hrefOf({ page: 'reading', id, station: name })} aria-current={name === station ? 'page' : undefined}
-          title={`Alt ${i + 1}`}>
+          title={shell.stationKey(i + 1)}>
           <span className={styles.name}>{shell.stations[name]}</span>
           <span className={styles.note}>
             {name === 'findings' && stops ? <span className={styles.stop}><ToneShape tone="stop" />{shell.counts.stop}</span> : notes[name]}

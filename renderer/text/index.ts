@@ -1,3 +1,4 @@
+import { createContext, useContext } from 'react';
 import { checks } from './en/checks.ts';
 import { engines } from './en/engines.ts';
 import { findings } from './en/findings.ts';
@@ -7,9 +8,14 @@ import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
 import { tray } from './en/tray.ts';
 
-const english = { shell, engines, settings, tray, run, checks, findings, heat };
+export const english = { shell, engines, settings, tray, run, checks, findings, heat };
 
 /** All words of the page. Another language is another object of this type. */
 export type Text = typeof english;
 
-export const useText = (): Text => english;
+const Catalogue = createContext<Text>(english);
+
+/** Serves the words of another catalogue to everything inside. */
+export const TextProvider = Catalogue.Provider;
+
+export const useText = (): Text => useContext(Catalogue);

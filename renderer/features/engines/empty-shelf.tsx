@@ -1,11 +1,19 @@
+import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { OpenLibrary } from '../../app/open-library.tsx';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
-import { useText } from '../../text/index.ts';
+import { useText, type Text } from '../../text/index.ts';
 import { ButtonLink } from '../../ui/button.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import styles from './empty-shelf.module.css';
 import { ImportSheet } from './import-sheet.tsx';
+
+const TIPS: { readonly [name in keyof Text['engines']['empty']['tips']]: Tip } = {
+  sound: { noseColour: 'light tan', noseSurface: 'fine powder', deposit: 'light dusting', shellRim: 'light grey', centreElectrode: 'lightly worn', groundElectrode: 'as new' },
+  sooty: { noseColour: 'black', noseSurface: 'matt soot', deposit: 'dry soot', coverage: 'full', shellRim: 'even soot', centreElectrode: 'sharp', groundElectrode: 'as new' },
+  oily: { noseColour: 'black', noseSurface: 'wet', deposit: 'wet oil', coverage: 'full', shellRim: 'wet oil', centreElectrode: 'lightly worn', groundElectrode: 'lightly worn' },
+  hot: { noseColour: 'white', noseSurface: 'blistered', deposit: 'none', specks: 'dark pepper', centreElectrode: 'eroded', groundElectrode: 'blued', shellRim: 'bare metal' },
+};
 
 /** What a newcomer sees: what the program is for, how it goes, and three ways to begin. */
 export function EmptyShelf() {
@@ -16,8 +24,8 @@ export function EmptyShelf() {
       <h1>{empty.title}</h1>
       <p className={styles.lead}>{empty.lead}</p>
       <ul className={styles.tips}>
-        {empty.tips.map(({ tip, words }) => (
-          <li key={words} className={styles.tip}><DrawnTip tip={tip} view="end" size={132} seed={words} title="" /><span>{words}</span></li>
+        {(['sound', 'sooty', 'oily', 'hot'] as const).map((name) => (
+          <li key={name} className={styles.tip}><DrawnTip tip={TIPS[name]} view="end" size={132} seed={name} title="" /><span>{empty.tips[name]}</span></li>
         ))}
       </ul>
       <ol className={styles.steps}>

@@ -1,4 +1,3 @@
-import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import type { Layout, Position, Use } from '../../../shared/vocabulary/engine.ts';
 
 const uses: Record<Use, string> = {
@@ -46,12 +45,10 @@ export const engines = {
       { what: 'Say what you see', how: 'Part by part, only what you looked at. Nothing has to be filled in.' },
       { what: 'Read what it points to', how: 'A judgement for each plug with its reasons, what to check next, and when to stop.' },
     ],
-    tips: [
-      { tip: { noseColour: 'light tan', noseSurface: 'fine powder', deposit: 'light dusting', shellRim: 'light grey', centreElectrode: 'lightly worn', groundElectrode: 'as new' }, words: 'Tan and even: it burns as it should' },
-      { tip: { noseColour: 'black', noseSurface: 'matt soot', deposit: 'dry soot', coverage: 'full', shellRim: 'even soot', centreElectrode: 'sharp', groundElectrode: 'as new' }, words: 'Dry soot: too rich, too cold, or no spark' },
-      { tip: { noseColour: 'black', noseSurface: 'wet', deposit: 'wet oil', coverage: 'full', shellRim: 'wet oil', centreElectrode: 'lightly worn', groundElectrode: 'lightly worn' }, words: 'Wet and oily: oil gets past rings or guides' },
-      { tip: { noseColour: 'white', noseSurface: 'blistered', deposit: 'none', specks: 'dark pepper', centreElectrode: 'eroded', groundElectrode: 'blued', shellRim: 'bare metal' }, words: 'White and blistered: far too hot' },
-    ] satisfies readonly { readonly tip: Tip; readonly words: string }[],
+    tips: {
+      sound: 'Tan and even: it burns as it should', sooty: 'Dry soot: too rich, too cold, or no spark',
+      oily: 'Wet and oily: oil gets past rings or guides', hot: 'White and blistered: far too hot',
+    },
     addFirst: 'Add your engine',
     demo: 'Open the demo workshop',
     demoHint: 'The demo workshop holds four invented engines with readings to look at and try things on, apart from your own library.',

@@ -1,0 +1,86 @@
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { readingValidity } from '../../../../core/domain/reading-validity.ts';
+import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
+import { FUELS } from '../../../../core/mixture/fuels.ts';
+import { App } from '../../../../renderer/app/app.tsx';
+import { hrefOf, STATIONS, type Route } from '../../../../renderer/app/route.ts';
+import { useStore } from '../../../../renderer/state/store.ts';
+import { english, TextProvider } from '../../../../renderer/text/index.ts';
+import type { Engine } from '../../../../shared/formats/engine.ts';
+import { radialReading } from '../../../fixtures/radial-eighteen.ts';
+import { oilyThird, oilyThirdSheet } from '../../../fixtures/told-findings.ts';
+import type { FakeHost } from '../support/fake-host.ts';
+import { freshPage } from '../support/page.ts';
+import { rawTextsIn, stringsIn, vocabularyWords } from './raw-texts.ts';
+import { marked, markedCatalogue } from './pseudo-catalogue.ts';
+
+const catalogue = markedCatalogue(english);
+/** Words of the shared vocabulary, sentences of the knowledge, and what the stand-in host says of itself. */
+const known = [
+  ...vocabularyWords(), ...stringsIn(KNOWLEDGE), ...Object.keys(FUELS), '/bench', 'test',
+  ...[oilyThirdSheet, radialReading].flatMap((sheet) => stringsIn(readingValidity(sheet))),
+];
+
+/** Findings whose sentences are marked as well, so that words of the screen around them stand out; words that mean something to the program stay. */
+const findings = marked(oilyThird, ['format', 'verdict', 'also', 'position', 'scope', 'id', 'sources', 'about', 'preIgnitionRisk', 'when', 'words', 'rule', 'version', 'digest', 'band', 'check', 'source']);
+const nameless: Engine = { ...oilyThirdSheet.engine, name: '⟦name⟧' };
+
+async function show(route: Route): Promise<HTMLElement> {
+  window.location.hash = hrefOf(route);
+  const { container } = render(<TextProvider value={catalogue}><App /></TextProvider>);
+  await screen.findByRole('main');
+  await act(async () => { await new Promise((done) => { setTimeout(done, 50); }); });
+  for (const closed of container.querySelectorAll('main button[aria-expanded="false"]:not([aria-haspopup])')) fireEvent.click(closed);
+  return container.ownerDocument.body;
+}
+
+async function library(sheet: typeof oilyThirdSheet, engine: Engine): Promise<{ readonly engineId: string; readonly id: string }> {
+  const saved = await useStore.getState().saveEngine(null, engine);
+  if (!saved.ok) throw new Error('the engine was not saved');
+  const started = await useStore.getState().startReading(saved.value.id);
+  if (!started.ok) throw new Error('the reading was not started');
+  host.readings.set(started.value, { id: started.value, engineId: saved.value.id, state: 'draft', revision: 1, changedAt: '2026-03-14T09:30:00Z', sheet: { ...sheet, engine }, pending: {}, findings });
+  return { engineId: saved.value.id, id: started.value };
+}
+
+let host: FakeHost;
+
+describe('with another catalogue, no word of this one is left', () => {
+  beforeEach(() => { host = freshPage(); });
+  afterEach(cleanup);
+
+  it('on an empty shelf', async () => { expect(rawTextsIn(await show({ page: 'shelf' }), known)).toEqual([]); });
+  it('on the settings', async () => { expect(rawTextsIn(await show({ page: 'settings' }), known)).toEqual([]); });
+  it('where a new engine is written down', async () => { expect(rawTextsIn(await show({ page: 'engine-new' }), known)).toEqual([]); });
+  it('where nothing is', async () => { expect(rawTextsIn(await show({ page: 'lost' }), known)).toEqual([]); });
+
+  it.each(['shelf', 'engine', 'engine-edit', 'engine-heat'] as const)('on the %s screen of an engine', async (page) => {
+    const { engineId } = await library(oilyThirdSheet, nameless);
+    expect(rawTextsIn(await show(page === 'shelf' ? { page } : { page, id: engineId }), known)).toEqual([]);
+  });
+
+  it.each(STATIONS)('at the station %s', async (station) => {
+    const { id } = await library(oilyThirdSheet, nameless);
+    const body = await show({ page: 'reading', id, station });
+    if (station === 'findings') expect(body.textContent).toContain(`⟦${oilyThird.summary}⟧`);
+    expect(rawTextsIn(body, known)).toEqual([]);
+  });
+
+  it.each(STATIONS)('at the station %s of a radial with two plugs a cylinder', async (station) => {
+    const { id } = await library({ ...radialReading, title: '⟦title⟧' }, { ...radialReading.engine, name: '⟦name⟧' });
+    expect(rawTextsIn(await show({ page: 'reading', id, station }), known)).toEqual([]);
+  });
+
+  it('on the sheet of keys', async () => {
+    const body = await show({ page: 'shelf' });
+    fireEvent.keyDown(window, { key: '?' });
+    await screen.findByRole('dialog');
+    expect(rawTextsIn(body, known)).toEqual([]);
+  });
+
+  it('and a planted one is found', () => {
+    document.body.innerHTML = '<p title="⟦fine⟧">⟦fine ⟦inside⟧⟧</p><p aria-label="Planted">12</p><b>Also planted</b>';
+    expect(rawTextsIn(document.body, known)).toEqual(['planted', 'also planted']);
+  });
+});
