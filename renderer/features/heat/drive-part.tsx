@@ -11,6 +11,7 @@ import { TextField } from '../../ui/text-field.tsx';
 import { useQuantity } from '../../ui/use-quantity.ts';
 import { driveOf, DRIVES, legsOf, REPEATS, type DriveAnswer, type DriveName } from './drive.ts';
 import styles from './heat.module.css';
+import { problemWords } from './problem-words.ts';
 import type { Setting } from './setting.ts';
 
 const WIDTH = 760;
@@ -84,7 +85,7 @@ export const DrivePart = memo(({ engine, setting, belief }: Props) => {
       <p className={styles.soft}>{heat.drive.help}</p>
       <Choice label={heat.drive.usual} options={NAMES} value={NAMES.find((name) => DRIVES[name] === text)} nameOf={(name) => heat.drive.names[name]} always
         onChange={(name) => { if (name !== undefined) setText(DRIVES[name]); }} />
-      <TextField label={heat.drive.legs} lines="several" limit={8000} value={text} onChange={setText} problem={legs.ok ? undefined : legs.error.map(heat.drive.problem).join(' ')} />
+      <TextField label={heat.drive.legs} lines="several" limit={8000} value={text} onChange={setText} problem={legs.ok ? undefined : legs.error.map((problem) => problemWords(problem, heat.drive)).join(' ')} />
       <Slider label={heat.drive.start} remark={heat.grades.inlet} value={start} shown={quantity('temperature', start)} least={-30} most={40} step={1} onChange={setStart} />
       {answer?.ok && <><Course answer={answer.value} /><Outcome answer={answer.value} /></>}
       {answer?.ok === false && <Notice tone="problem" title={heat.refused}>{answer.error.join(' ')}</Notice>}

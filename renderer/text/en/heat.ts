@@ -1,7 +1,4 @@
 import type { Band } from '../../../core/band.ts';
-import type { Price } from '../../features/heat/answer.ts';
-import type { Leg, LegProblem } from '../../features/heat/drive.ts';
-import type { Slider } from '../../features/heat/setting.ts';
 
 const steps = (count: number): string => `${Math.abs(count)} step${Math.abs(count) === 1 ? '' : 's'} ${count > 0 ? 'hotter' : 'colder'}`;
 const times = (seconds: number): string => {
@@ -10,30 +7,21 @@ const times = (seconds: number): string => {
   return seconds < 36_000 ? `${(seconds / 3600).toFixed(0)} h` : 'over 10 h';
 };
 
-const sliders: Record<Slider, string> = {
+const sliders = {
   load: 'Load', rpm: 'Speed', lambda: 'Lambda', advance: 'Advance', boost: 'Boost', inlet: 'Intake temperature', coolant: 'Coolant', altitude: 'Altitude',
   heatStep: 'Heat value', gap: 'Gap', coil: 'Coil without load',
 };
 /** How far to trust what a slider does. */
-const grades: Record<Slider, string> = {
+const grades = {
   load: 'fair trend', rpm: 'fair trend', lambda: 'fair trend', advance: 'rule of thumb', boost: 'fair trend', inlet: 'weak', coolant: 'fair trend',
   altitude: 'firm for air', heatStep: 'assumed size', gap: 'slope unsure', coil: 'your guess',
 };
-const prices: Record<Price, string> = {
+const prices = {
   inside: 'stays inside the window', 'soot at light load': 'gathers soot at light load', 'too hot at full load': 'too hot at full load',
   'soot and heat': 'soot at light load, too hot at full load', 'pre-ignition at full load': 'may light the charge by itself at full load',
 };
 
-const columns: Record<keyof Leg, string> = { seconds: 'seconds', rpm: 'speed', load: 'load', lambda: 'lambda' };
-function problem(of: LegProblem): string {
-  switch (of.kind) {
-    case 'no line': return 'No line yet.';
-    case 'too many lines': return `${of.lines} lines; at most ${of.most} are taken.`;
-    case 'too long': return `The drive lasts ${of.seconds} s; at most ${of.most} s are taken.`;
-    case 'cells': return `Line ${of.line}: ${of.cells} values; four are wanted: seconds, speed, load in %, lambda.`;
-    case 'value': return `Line ${of.line}: ${columns[of.column]} ${of.cell}; ${of.column === 'seconds' ? 'whole numbers from ' : ''}${of.least} to ${of.most} are allowed.`;
-  }
-}
+const columns = { seconds: 'seconds', rpm: 'speed', load: 'load', lambda: 'lambda' };
 
 export const heat = {
   title: 'Heat and spark',
@@ -88,7 +76,14 @@ export const heat = {
     help: 'What a leg does not say is as set beside: advance, boost, coolant, heat value. Between repeats the engine cools down fully.',
     usual: 'Usual drives',
     names: { 'short trips in frost': 'short trips in frost', commute: 'commute', 'long road': 'long road' },
-    problem,
+    problems: {
+      noLine: 'No line yet.',
+      tooMany: (lines: number, most: number): string => `${lines} lines; at most ${most} are taken.`,
+      tooLong: (seconds: number, most: number): string => `The drive lasts ${seconds} s; at most ${most} s are taken.`,
+      cells: (line: number, cells: number): string => `Line ${line}: ${cells} values; four are wanted: seconds, speed, load in %, lambda.`,
+      value: (line: number, column: keyof typeof columns, cell: string, least: number, most: number): string =>
+        `Line ${line}: ${columns[column]} ${cell}; ${column === 'seconds' ? 'whole numbers from ' : ''}${least} to ${most} are allowed.`,
+    },
     legs: 'Legs, a line each: seconds, speed in r/min, load in %, lambda',
     start: 'Air and engine at the start',
     chart: 'Tip temperature over the drive, with its band; the table below says how long it was in the window',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { PRIOR } from '../../../../core/thermal/belief.ts';
 import { driveOf, DRIVES, legsOf, REPEATS } from '../../../../renderer/features/heat/drive.ts';
+import { problemWords } from '../../../../renderer/features/heat/problem-words.ts';
 import { usualSetting } from '../../../../renderer/features/heat/setting.ts';
 import { heat } from '../../../../renderer/text/en/heat.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
@@ -10,7 +11,7 @@ const car: Engine = { use: 'road', cylinders: 4, boreMm: 86, strokeMm: 86, compr
 
 function drive(text: string, start: number, heatStep = 0) {
   const legs = legsOf(text);
-  if (!legs.ok) throw new Error(legs.error.map(heat.drive.problem).join(' '));
+  if (!legs.ok) throw new Error(legs.error.map((one) => problemWords(one, heat.drive)).join(' '));
   const answer = driveOf(car, { ...usualSetting(car), heatStep }, legs.value, start, PRIOR);
   if (!answer.ok) throw new Error(answer.error.join(' '));
   return answer.value;
@@ -36,7 +37,7 @@ describe('the legs of a drive', () => {
     ['1, 2000, 50, 1\n'.repeat(201), '201 lines; at most 200 are taken.'],
   ])('say which line is wrong and what is allowed: %j', (text, problem) => {
     const legs = legsOf(text);
-    expect(legs.ok ? [] : legs.error.map(heat.drive.problem)).toEqual([problem]);
+    expect(legs.ok ? [] : legs.error.map((one) => problemWords(one, heat.drive))).toEqual([problem]);
   });
 
   it('never come to grief on any text', () => {
