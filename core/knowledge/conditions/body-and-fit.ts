@@ -39,7 +39,6 @@ export const bodyAndFitConditions: readonly Condition[] = [
       { finding: 'body', is: 'carbon track', strength: 'sometimes', because: 'The spark leaves a dark mark.', source: 'W17' },
       { finding: 'body', is: 'flashover track', strength: 'sometimes', because: 'The spark leaves a dark mark.', source: 'W17' },
       { finding: 'firing', is: 'misses', strength: 'usually', because: 'The spark passes inside the shell.', source: 'W17' },
-      { finding: 'overall', is: 'looks normal', strength: 'rarely', because: 'The firing end may look quite normal.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire under load', strength: 'usually', because: 'The spark passes inside the shell under load.', source: 'W17' },

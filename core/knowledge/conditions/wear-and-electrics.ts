@@ -183,7 +183,6 @@ export const wearAndElectricsConditions: readonly Condition[] = [
       { finding: 'resistor', is: 'high', strength: 'usually', because: 'The resistor reads far above its limit.', source: ['S52', 'S54'] },
       { finding: 'resistor', is: 'open', strength: 'sometimes', because: 'The resistor has broken.', source: 'S54' },
       { finding: 'firing', is: 'misses', strength: 'often', because: 'A broken resistor is a second gap.', source: 'S54' },
-      { finding: 'overall', is: 'looks normal', strength: 'rarely', because: 'Nothing is to be seen from outside.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire', strength: 'often', because: 'A broken resistor is a second gap.', source: 'S54' },
@@ -217,7 +216,6 @@ export const wearAndElectricsConditions: readonly Condition[] = [
       { finding: 'terminal', is: 'corroded', strength: 'rarely', because: 'Damp in the well corrodes the terminal.', source: COMMON_PRACTICE },
       { finding: 'insulation', is: 'low', strength: 'rarely', because: 'The burnt track conducts.', source: 'W17' },
       { finding: 'firing', is: 'misses', strength: 'often', because: 'The spark goes down the outside.', source: 'W17' },
-      { finding: 'overall', is: 'looks normal', strength: 'sometimes', because: 'The firing end may look quite normal.', source: COMMON_PRACTICE },
     ],
     gives: [
       { symptom: 'misfire under load', strength: 'often', because: 'Pressure in the cylinder makes the outer path the easier one.', source: ['S03', 'W17'] },

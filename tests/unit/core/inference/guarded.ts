@@ -1,4 +1,3 @@
-import { expect } from 'vitest';
 import { conclude } from '../../../../core/inference/conclude.ts';
 import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
 import type { ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
@@ -30,19 +29,23 @@ export const sooty: ReadingSheet = {
   })),
 };
 
-/** Expects of one sheet what must hold of every sheet. @returns the heat step advised */
-export function expectGuarded(sheet: ReadingSheet): -1 | 0 | 1 {
+/** What is advised of one sheet, and each thing done there that must never be done. */
+export type Guarded = { readonly step: -1 | 0 | 1; readonly breaches: readonly string[] };
+
+const isShare = (p: number): boolean => p >= 0 && p <= 1;
+
+/** Holds one sheet against what the program must never do. */
+export function guarded(sheet: ReadingSheet): Guarded {
   const { heat, stops, judged } = conclude(sheet, KNOWLEDGE);
-  expect([-1, 0, 1]).toContain(heat.step);
-  if (stops.length > 0 || forbids(sheet) || sheet.engine.use === 'aircraft') expect(heat.step).not.toBe(1);
-  if (heat.step !== 0) expect(heat.first.length).toBeGreaterThanOrEqual(5);
-  for (const { judgement } of judged) {
-    const { thermal, beliefs } = judgement;
-    expect(thermal.tooCold + thermal.inWindow + thermal.tooHot).toBeCloseTo(1, 9);
-    for (const p of beliefs.values()) {
-      expect(p).toBeGreaterThanOrEqual(0);
-      expect(p).toBeLessThanOrEqual(1);
-    }
-  }
-  return heat.step;
+  const barred = stops.length > 0 || forbids(sheet) || sheet.engine.use === 'aircraft';
+  const beliefs = judged.flatMap(({ judgement }) => [...judgement.beliefs.values()]);
+  const thermal = judged.map(({ judgement: { thermal: t } }) => t.tooCold + t.inWindow + t.tooHot);
+  const rules: readonly (readonly [words: string, kept: boolean])[] = [
+    ['more than one step of heat value', [-1, 0, 1].includes(heat.step)],
+    ['a hotter plug against a sign that bars it', !(barred && heat.step === 1)],
+    ['a step without what must come first', heat.step === 0 || heat.first.length >= 5],
+    ['a belief outside 0 to 1', beliefs.every(isShare)],
+    ['too cold, in its window and too hot do not sum to 1', thermal.every((sum) => Math.abs(sum - 1) < 1e-9)],
+  ];
+  return { step: heat.step, breaches: rules.filter(([, kept]) => !kept).map(([words]) => words) };
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { anySheet } from './any-sheet.ts';
-import { expectGuarded } from './guarded.ts';
+import { guarded } from './guarded.ts';
 
 const RUNS = 10_000;
 
@@ -9,7 +9,7 @@ describe('what the program must never do', () => {
   it('is not done on any sheet that the format takes', () => {
     fc.assert(
       fc.property(anySheet, (sheet) => {
-        expectGuarded(sheet);
+        expect(guarded(sheet).breaches).toEqual([]);
       }),
       { numRuns: RUNS },
     );
