@@ -4,6 +4,9 @@ import { defineConfig } from 'vitest/config';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
+/** A busy machine is no reason to fail. Milliseconds. */
+const PATIENCE = 60_000;
+
 /** One project a kind of test: plain Node, the page in jsdom, and the whole program in a real browser. */
 export default defineConfig({
   root,
@@ -16,6 +19,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          testTimeout: PATIENCE,
+          hookTimeout: PATIENCE,
           include: ['tests/{unit,knowledge,architecture}/**/*.test.ts'],
           exclude: ['tests/unit/renderer/**'],
         },
@@ -26,6 +31,7 @@ export default defineConfig({
         test: {
           name: 'page',
           environment: 'jsdom',
+          testTimeout: PATIENCE,
           include: ['tests/unit/renderer/**/*.test.{ts,tsx}'],
           setupFiles: ['tests/run/clean-page.ts'],
           css: { include: /.+/, modules: { classNameStrategy: 'non-scoped' } },
