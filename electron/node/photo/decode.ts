@@ -1,7 +1,7 @@
 import sharp, { type Metadata } from 'sharp';
 import { WORKING_SIDE, type PixelImage } from '../../../core/photo/pixels.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { pngOfHeic } from './heic.ts';
+import { uprightHeic } from './heic.ts';
 import { LIMITS } from './limits.ts';
 import type { PhotoError } from './photo-error.ts';
 
@@ -28,9 +28,9 @@ export async function decodePhoto(bytes: Uint8Array): Promise<Result<DecodedPhot
     const about = await sharp(bytes, { ...OPTIONS, limitInputPixels: false }).metadata();
     const refusal = refusalOf(about, bytes.length);
     if (refusal !== undefined) return err(refusal);
-    const { width, height } = about.autoOrient;
-    const source = isHeic(about) ? await pngOfHeic(bytes, WORKING_SIDE, about.icc) : bytes;
-    const { image, transparent } = await workingImage(source, about.hasAlpha);
+    const heic = isHeic(about) ? await uprightHeic(bytes, WORKING_SIDE, about.icc) : undefined;
+    const { width, height } = heic ?? about.autoOrient;
+    const { image, transparent } = await workingImage(heic?.png ?? bytes, about.hasAlpha);
     const colour = about.space === 'cmyk' ? 'cmyk' : transparent ? 'transparent' : isColourless(image) ? 'greyscale' : 'yes';
     return ok({ width, height, image, colour, pages: about.pages ?? 1 });
   } catch (error) {

@@ -3,16 +3,21 @@ import sharp from 'sharp';
 
 const PNG_HEAD = 8 + 25; // signature and the IHDR chunk
 
+/** `width` and `height` are those of the whole picture, `png` is it at working size. */
+type UprightHeic = { readonly width: number; readonly height: number; readonly png: Buffer };
+
 /**
  * Decodes a HEIC picture and hands it on as a small PNG that carries its colour profile, since the decoder drops it. The decoder turns the
  * picture upright by what the container says. Holds the thread and some 400 MB for a large picture: for a worker only.
  * @throws when the bytes are not a whole HEIC picture
  */
-export async function pngOfHeic(bytes: Uint8Array, side: number, profile: Uint8Array | undefined): Promise<Buffer> {
+export async function uprightHeic(bytes: Uint8Array, side: number, profile: Uint8Array | undefined): Promise<UprightHeic> {
   const { default: decode } = await import('heic-decode');
   const { width, height, data } = await decode({ buffer: bytes });
-  const png = await sharp(data, { raw: { width, height, channels: 4 } }).resize(side, side, { fit: 'inside', withoutEnlargement: true }).png({ compressionLevel: 1 }).toBuffer();
-  return profile === undefined ? png : Buffer.concat([png.subarray(0, PNG_HEAD), profileChunk(profile), png.subarray(PNG_HEAD)]);
+  const whole = sharp(data, { raw: { width, height, channels: 4 } });
+  const png = await whole.resize(side, side, { fit: 'inside', withoutEnlargement: true }).png({ compressionLevel: 1 }).toBuffer();
+  const chunk = profile === undefined ? Buffer.alloc(0) : profileChunk(profile);
+  return { width, height, png: Buffer.concat([png.subarray(0, PNG_HEAD), chunk, png.subarray(PNG_HEAD)]) };
 }
 
 /** The iCCP chunk of PNG (ISO/IEC 15948): a name, a zero, the method zero, the deflated profile. */
