@@ -10,6 +10,7 @@ import { useKeys } from '../ui/use-keys.ts';
 import styles from './app.module.css';
 import { Bar } from './bar.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
+import { ErrandsSheet } from './errands-sheet.tsx';
 import { focusOnBench, focusOnBenchIfFree } from './focus-on-bench.ts';
 import { KeysSheet } from './keys-sheet.tsx';
 import { LibraryTrouble } from './library-trouble.tsx';
@@ -73,16 +74,18 @@ export function App() {
   const text = useText();
   const start = useStore((state) => state.start);
   const [keysOpen, setKeysOpen] = useState(false);
+  const [errandsOpen, setErrandsOpen] = useState(false);
   useFocusOnBench(hrefOf(route));
   useAppearance();
   useTitle(route);
-  useKeys({ '?': () => setKeysOpen(true) });
+  useKeys({ '?': () => setKeysOpen(true), 'Ctrl K': () => setErrandsOpen(true) });
   useEffect(() => { void start(); }, [start]);
   return (
     <ErrorBoundary text={text}>
       <button type="button" className={styles.skip} onClick={focusOnBench}>{text.shell.skip}</button>
       <Bench route={route} onKeys={() => setKeysOpen(true)} />
       <Messages />
+      <ErrandsSheet open={errandsOpen} onOpenChange={setErrandsOpen} onKeys={() => setKeysOpen(true)} />
       <KeysSheet open={keysOpen} onOpenChange={setKeysOpen} />
     </ErrorBoundary>
   );

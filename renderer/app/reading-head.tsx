@@ -10,7 +10,7 @@ import { TextField } from '../ui/text-field.tsx';
 import { useKeys } from '../ui/use-keys.ts';
 import styles from './reading-head.module.css';
 import { hrefOf } from './route.ts';
-import { navigate } from './use-route.ts';
+import { useKeep } from './use-keep.ts';
 import { useSteps } from './use-steps.ts';
 
 function NameAndDate() {
@@ -41,22 +41,9 @@ function SaveMark() {
 
 function DraftTools() {
   const { shell } = useText();
-  const engineId = useStore((state) => state.reading?.engineId ?? '');
-  const { keepReading, tell } = useStore.getState();
   const { undo, redo } = useSteps();
   const [canUndo, canRedo] = [useCanUndo(), useCanRedo()];
-  const { title, date } = useSheet();
-  const untaken = useStore((state) => Object.keys(state.reading?.history.now.pending ?? {}).length);
-  const keep = async (): Promise<void> => {
-    const error = await keepReading();
-    if (error !== null) {
-      tell({ text: shell.error(error), tone: 'problem' });
-      return;
-    }
-    const kept = shell.reading.keptMessage(title ?? (date === undefined ? shell.reading.untitled : formatDate(date)));
-    tell(untaken === 0 ? { text: kept, tone: 'plain' } : { text: `${kept} ${shell.reading.untaken(untaken)}`, tone: 'problem' });
-    navigate({ page: 'engine', id: engineId });
-  };
+  const keep = useKeep();
   useKeys({ 'Ctrl Enter': () => void keep() });
   return (
     <>

@@ -10,7 +10,7 @@ function keyName(event: KeyboardEvent): string {
 export const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && (target.matches('input, textarea, select') || target.isContentEditable);
 
-const isFreeWhileTyping = (name: string): boolean => name.startsWith('Alt ') || name === 'Ctrl Enter';
+const isFreeWhileTyping = (name: string): boolean => name.startsWith('Alt ') || name === 'Ctrl Enter' || name === 'Ctrl K';
 
 /** Keys that work all over a screen. While text is being typed, only those that no field has a use for, unlike Ctrl Z. */
 export function useKeys(keys: Readonly<Record<string, () => void>>): void {

@@ -1,7 +1,6 @@
 import type { ReadingSummary } from '../../../shared/channels.ts';
-import { bridge } from '../../app/bridge.ts';
-import { download } from '../../app/download.ts';
 import { hrefOf } from '../../app/route.ts';
+import { useExport } from '../../app/use-export.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { formatDate, formatInstant } from '../../text/numbers.ts';
@@ -14,11 +13,7 @@ function useReadingMenu(reading: ReadingSummary, title: string) {
   const { engines: { page }, shell } = useText();
   const { removeReading, restoreReading, tell } = useStore.getState();
   const tellError = (error: Parameters<typeof shell.error>[0]): void => { tell({ text: shell.error(error), tone: 'problem' }); };
-  const save = async (): Promise<void> => {
-    const reply = await bridge['reading.export']({ id: reading.id });
-    if (reply.ok) download(reply.value.fileName, reply.value.text);
-    else tellError(reply.error);
-  };
+  const save = useExport();
   const restore = async (): Promise<void> => {
     const error = await restoreReading(reading.id);
     if (error !== null) tellError(error);
@@ -28,7 +23,7 @@ function useReadingMenu(reading: ReadingSummary, title: string) {
     if (error !== null) return tellError(error);
     tell({ text: page.removedReading(title), tone: 'plain', undo: () => void restore() });
   };
-  return [{ words: page.export, onSelect: () => void save() }, { words: page.remove, onSelect: () => void remove(), grave: true }];
+  return [{ words: page.export, onSelect: () => void save(reading.id) }, { words: page.remove, onSelect: () => void remove(), grave: true }];
 }
 
 export function ReadingRow({ reading }: { reading: ReadingSummary }) {

@@ -7,6 +7,7 @@ export type Shortcut = { readonly keys: readonly string[]; readonly does: string
 
 const shortcuts: readonly Shortcut[] = [
   { keys: ['Alt 1', 'Alt 2', 'Alt 3', 'Alt 4'], does: 'The run, the plugs, the cylinders, the findings' },
+  { keys: ['Ctrl K'], does: 'Find by its words anything that can be done' },
   { keys: ['/'], does: 'Find a symptom at the run, a value at the plugs' },
   { keys: ['Ctrl Enter'], does: 'Keep this reading with its findings' },
   { keys: ['Ctrl Z'], does: 'Undo' },
@@ -16,11 +17,34 @@ const shortcuts: readonly Shortcut[] = [
   { keys: ['?'], does: 'This list' },
 ];
 
+/** Things to do, as one would ask for them. `…Key`: the key that does the same. */
+const errands = {
+  title: 'Errands',
+  find: 'What is to be done?',
+  hint: 'for example plug 3, keep, inch',
+  none: 'Nothing here is called that.',
+  station: (name: string): string => `Go to ${name.toLowerCase()}`,
+  plug: (place: string): string => `Take plug: ${place.toLowerCase()}`,
+  start: (engine: string): string => `Start a reading: ${engine}`,
+  goOn: (engine: string): string => `Go on with the reading: ${engine}`,
+  openEngine: (engine: string): string => `Open the log: ${engine}`,
+  heat: (engine: string): string => `Heat and spark: ${engine}`,
+  add: 'Add an engine',
+  export: 'Export this reading as a file',
+  keepKey: 'Ctrl Enter',
+  undoKey: 'Ctrl Z',
+  redoKey: 'Ctrl Y',
+  theme: { system: 'Theme: as this computer', light: 'Theme: light', dark: 'Theme: dark' },
+  units: { metric: 'Units: metric', inch: 'Units: inch' },
+  textSize: { normal: 'Text: normal size', large: 'Text: large' },
+};
+
 export const shell = {
   name: 'Corenose',
   skip: 'Skip to the bench',
   bench: 'Bench',
   stations,
+  errands,
   stationsName: 'Stations of the reading',
   stationKey: (n: number): string => `Alt ${n}`,
   close: 'Close',
