@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 const css = readFileSync('renderer/ui/tokens.css', 'utf8');
@@ -21,6 +21,8 @@ function contrast(a: string, b: string): number {
 }
 
 const GROUNDS = ['bench', 'sheet', 'well', 'raised'] as const;
+/** What text lies on in the findings. */
+const FINDINGS_GROUNDS = ['bench', 'sheet', 'raised'] as const;
 const TONES = ['open', 'sound', 'watch', 'act', 'stop'] as const;
 
 describe.each(Object.entries(themes))('the %s theme', (_, theme) => {
@@ -30,6 +32,11 @@ describe.each(Object.entries(themes))('the %s theme', (_, theme) => {
     ...TONES.map((tone): [string, string] => [`${tone}-ink`, `${tone}-fill`]), ['accent', 'bench'], ['accent', 'sheet'], ['problem', 'raised'], ['problem', 'bench']])(
     // WCAG 2.2, success criterion 1.4.3: text needs 4.5 to 1.
     '%s on %s can be read', (ink, ground) => { expect(contrast(of(ink), of(ground))).toBeGreaterThanOrEqual(4.5); });
+
+  it.each<[string, string]>([...FINDINGS_GROUNDS.flatMap((ground) => ['ink', 'ink-soft', 'accent', 'problem'].map((ink): [string, string] => [ink, ground])), ['ink', 'accent-wash'],
+    ...TONES.map((tone): [string, string] => [`${tone}-ink`, `${tone}-fill`])])(
+    // WCAG 2.2, success criterion 1.4.6: at level AAA text needs 7 to 1.
+    '%s on %s can be read in the findings at arm\'s length', (ink, ground) => { expect(contrast(of(ink), of(ground))).toBeGreaterThanOrEqual(7); });
 
   it.each<[string, string]>(GROUNDS.flatMap((ground) => [['edge', ground], ['focus', ground]]))(
     // WCAG 2.2, success criterion 1.4.11: the border of a control and the focus ring need 3 to 1.
@@ -50,5 +57,18 @@ describe.each(Object.entries(themes))('the %s theme', (_, theme) => {
     const value = 5;
     const expected = 1.1914 * value - 0.22533 * value ** 2 + 0.23352 * value ** 3 - 0.020484 * value ** 4 + 0.00081939 * value ** 5;
     expect(Math.abs(luminance(of('surround')) * 100 - expected)).toBeLessThan(1);
+  });
+});
+
+describe('the style sheets of the findings', () => {
+  const sheets = readdirSync('renderer/features/findings').filter((name) => name.endsWith('.css')).map((name) => readFileSync(`renderer/features/findings/${name}`, 'utf8'));
+
+  /** Beside those above: the rung that is advised is the sheet on ink, and on the surround of a tip stands no text. */
+  it('take no other ink and no other ground', () => {
+    const used = (property: string): string[] => [...new Set(sheets.flatMap((sheet) => [...sheet.matchAll(new RegExp(`[\\s{;]${property}: ([^;}]+)`, 'g'))].map(([, value = '']) => value.trim())))];
+    const inks = ['sheet', 'ink', 'ink-soft', 'accent', 'problem', ...TONES.map((tone) => `${tone}-ink`)].map((name) => `var(--${name})`);
+    const grounds = ['ink', 'surround', 'bench', 'sheet', 'raised', 'accent-wash', ...TONES.map((tone) => `${tone}-fill`)].map((name) => `var(--${name})`);
+    expect(used('color').filter((value) => ![...inks, 'inherit'].includes(value))).toEqual([]);
+    expect(used('background').filter((value) => ![...grounds, 'none', 'transparent'].includes(value))).toEqual([]);
   });
 });
