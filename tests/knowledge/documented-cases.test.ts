@@ -1,41 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { diagnose } from '../../core/inference/diagnose.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { Findings } from '../../shared/formats/findings.v1.ts';
-import { parseReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
-import cases from '../fixtures/documented-cases.json' with { type: 'json' };
-
-/**
- * Plugs that somebody described and judged in print: manuals, accident reports, repairs that were confirmed. Each case names its source. A case is met
- * when the main verdict of every plug is one that the source allows.
- */
-type Case = {
-  readonly id: string;
-  readonly use: string;
-  readonly sheet: unknown;
-  readonly expect: {
-    readonly plugs: readonly { readonly cylinder: number; readonly position?: string; readonly verdictAnyOf: readonly string[] }[];
-    readonly notVerdict?: readonly string[];
-    readonly causeWords?: readonly string[];
-    readonly heatAllowed?: readonly number[];
-    readonly stopExpected?: boolean;
-  };
-};
-
-const findingsOf = (sheet: unknown): Findings => {
-  const parsed = parseReadingSheet(sheet);
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.error));
-  return diagnose(parsed.value, { knowledge: KNOWLEDGE, digest: 'test' });
-};
-
-function verdictMisses({ expect: { plugs, notVerdict = [] } }: Case, findings: Findings): string[] {
-  return plugs.flatMap(({ cylinder, position = 'only', verdictAnyOf }) => {
-    const found = findings.plugs.find((plug) => plug.cylinder === cylinder && plug.position === position)?.verdict ?? 'no such plug';
-    return verdictAnyOf.includes(found) && !notVerdict.includes(found)
-      ? []
-      : [`cylinder ${cylinder} ${position}: ${found}, the source allows ${verdictAnyOf.join(' or ')}`];
-  });
-}
+import { findingsOf, SCORED, share, verdictMisses, type Case } from './documented.ts';
 
 const plain = (words: string): string[] =>
   words
@@ -59,8 +25,7 @@ function causeNamed({ expect: { causeWords = [] } }: Case, findings: Findings): 
   return causeWords.some((words) => names.some((name) => sameWords(words, name)));
 }
 
-const scored = (cases as readonly Case[]).filter(({ use }) => use === 'score').map((c) => ({ c, findings: findingsOf(c.sheet) }));
-const share = (met: number, of: number): string => `${met} of ${of} (${((100 * met) / of).toFixed(1)} %)`;
+const scored = SCORED.map((c) => ({ c, findings: findingsOf(c) }));
 
 describe('documented cases', () => {
   it('get a verdict that their source allows, in at least nine of ten', () => {
