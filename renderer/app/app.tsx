@@ -17,8 +17,10 @@ import { LibraryTrouble } from './library-trouble.tsx';
 import { Messages } from './messages.tsx';
 import { ReadingFrame } from './reading-frame.tsx';
 import { hrefOf, type Route } from './route.ts';
+import { SaveProblem } from './save-problem.tsx';
 import { useAppearance } from './use-appearance.ts';
 import { useRoute } from './use-route.ts';
+import { useSafeLeaving } from './use-safe-leaving.ts';
 import { useTitle } from './use-title.ts';
 
 function Screen({ route }: { route: Route }) {
@@ -62,6 +64,7 @@ function Bench({ route, onKeys }: { route: Route; onKeys: () => void }) {
     <>
       <Bar onKeys={onKeys} />
       <LibraryTrouble />
+      <SaveProblem />
       <main id="bench" tabIndex={-1} className={styles.bench}>
         <ErrorBoundary key={hrefOf(route)} text={text}><Screen route={route} /></ErrorBoundary>
       </main>
@@ -78,6 +81,7 @@ export function App() {
   useFocusOnBench(hrefOf(route));
   useAppearance();
   useTitle(route);
+  useSafeLeaving();
   useKeys({ '?': () => setKeysOpen(true), 'Ctrl K': () => setErrandsOpen(true) });
   useEffect(() => { void start(); }, [start]);
   return (

@@ -35,24 +35,6 @@ function useOpened(id: string): { open: boolean; problem: AppError | null } {
   return { open, problem: open ? null : problem };
 }
 
-/** What is not saved yet when the window goes is sent once more; if a save failed, the browser asks before it closes. */
-function useSafeLeaving(): void {
-  const flush = useStore((state) => state.flushReading);
-  const unsaved = useStore((state) => state.reading !== null && state.reading.version !== state.reading.savedVersion);
-  useEffect(() => {
-    const onHide = (): void => void flush();
-    const onLeave = (event: BeforeUnloadEvent): void => { if (unsaved) event.preventDefault(); };
-    window.addEventListener('pagehide', onHide);
-    document.addEventListener('visibilitychange', onHide);
-    window.addEventListener('beforeunload', onLeave);
-    return () => {
-      window.removeEventListener('pagehide', onHide);
-      document.removeEventListener('visibilitychange', onHide);
-      window.removeEventListener('beforeunload', onLeave);
-    };
-  }, [flush, unsaved]);
-}
-
 function ClosedQuestion() {
   const { reading: words, cancel, error: errorText } = useText().shell;
   const refused = useStore((state) => state.reading?.refused === true);
@@ -87,7 +69,6 @@ export function ReadingFrame({ id, station, onKeys }: { id: string; station: Sta
   const text = useText();
   const { open, problem } = useOpened(id);
   useReadingKeys(id);
-  useSafeLeaving();
   useEffect(() => { if (open) focusOnBenchIfFree(); }, [open]);
   if (!open) {
     return (

@@ -1,5 +1,5 @@
 import type { AppError } from '../../shared/channels.ts';
-import { useSaveState, useSheet } from '../state/hooks.ts';
+import { useSheet } from '../state/hooks.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
 import { Button } from '../ui/button.tsx';
@@ -30,9 +30,9 @@ function Choices({ error }: { error: AppError }) {
 
 /** Why the reading is not saved and what can be done; nothing of it is lost meanwhile. Of a library that can only be read the notice above tells. */
 export function SaveProblem() {
-  const state = useSaveState();
+  const state = useStore((store) => store.reading?.save);
   const { save, error: errorText } = useText().shell;
-  if (state.kind !== 'not saved') return null;
+  if (state?.kind !== 'not saved') return null;
   const conflict = state.error.code === 'conflict';
   return (
     <div className={styles.trouble}>

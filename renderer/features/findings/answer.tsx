@@ -23,7 +23,7 @@ export function Answer({ findings, children }: { findings: Findings; children?: 
         <p className={styles.expert}>{text.expert}</p>
       </div>
       <StopNotices stop={findings.stop} />
-      <PlanList plan={findings.plan} />
+      <PlanList plan={findings.plan} open={findings.plugs.some(({ verdict }) => verdict === 'undetermined')} />
       <HeatStep heat={findings.heat} />
     </>
   );

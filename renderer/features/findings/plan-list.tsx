@@ -4,13 +4,13 @@ import styles from './plan-list.module.css';
 
 const names = (what: string, cylinder: number): boolean => new RegExp(`\\b${cylinder}\\b`).test(what);
 
-/** What to do, in order, each step with its reason. */
-export function PlanList({ plan }: { plan: Findings['plan'] }) {
+/** What to do, in order, each step with its reason. `open`: some plugs cannot be judged yet. */
+export function PlanList({ plan, open }: { plan: Findings['plan']; open: boolean }) {
   const text = useText().findings;
   return (
     <section className={styles.plan} aria-labelledby="findings-plan">
       <h2 id="findings-plan">{text.plan}</h2>
-      {plan.length === 0 ? <p>{text.noPlan}</p> : (
+      {plan.length === 0 ? <p>{open ? text.noPlanYet : text.noPlan}</p> : (
         <ol>
           {plan.map(({ order, do: what, because, cylinder }) => (
             <li key={order} className={styles.step}>

@@ -17,7 +17,7 @@ function Verdicts({ plug, name }: { plug: PlugFindings; name: string }) {
   return (
     <div className={styles.verdicts}>
       <h3 className={styles.name}>{name}</h3>
-      <p className={styles.main}><Judgement tone={toneOf(plug.verdict)}>{text.verdicts[plug.verdict]}</Judgement> <Belief value={plug.belief} /></p>
+      <p className={styles.main}><Judgement tone={toneOf(plug.verdict)}>{text.verdicts[plug.verdict]}</Judgement> {plug.verdict !== 'undetermined' && <Belief value={plug.belief} />}</p>
       {plug.also.length > 0 && (
         <p className={styles.also}>
           {text.also} {plug.also.map((verdict) => <Judgement key={verdict} tone={toneOf(verdict)}>{text.verdicts[verdict]}</Judgement>)}

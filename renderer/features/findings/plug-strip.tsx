@@ -27,7 +27,8 @@ function Plug({ place, tip, found }: { place: PlugPlace; tip: Tip; found: PlugFi
   const text = useText().findings;
   const where = text.place(place.cylinder, place.position);
   const verdict = found === undefined ? text.notRead : text.verdicts[found.verdict];
-  const name = found === undefined ? `${where}: ${verdict}` : text.stripName(where, verdict, text.beliefs[beliefGrade(found.belief)]);
+  const believed = found !== undefined && found.verdict !== 'undetermined' ? found.belief : undefined;
+  const name = believed === undefined ? text.stripName(where, verdict) : text.stripName(where, verdict, text.beliefs[beliefGrade(believed)]);
   const tone = found === undefined ? 'open' : toneOf(found.verdict);
   return (
     <ToggleGroup.Item value={keyOf(place)} className={styles.plug} aria-label={name} data-tone={tone}>
@@ -35,7 +36,7 @@ function Plug({ place, tip, found }: { place: PlugPlace; tip: Tip; found: PlugFi
       <span className={styles.words}>
         <span className={styles.place}>{place.cylinder}{place.position !== 'only' && <span className={styles.position}>{text.positions[place.position]}</span>}</span>
         <span className={styles.verdict}>{found !== undefined && <ToneShape tone={tone} />}{verdict}</span>
-        {found !== undefined && <Belief value={found.belief} show="bar" />}
+        {believed !== undefined && <Belief value={believed} show="bar" />}
       </span>
     </ToggleGroup.Item>
   );

@@ -80,7 +80,7 @@ const trayWords = {
   name: 'Tray: the plugs in the order of the engine',
   entered: (count: number, of: number): string => (count === 0 ? 'nothing entered' : `${count} of ${of} entered`),
   notRead: 'not read',
-  verdict: (word: string, belief: string): string => `${word}, belief ${belief}`,
+  verdict: (word: string, belief?: string): string => (belief === undefined ? word : `${word}, belief ${belief}`),
   groups: 'Verdicts by cylinder',
   verdictsOf: (count: number): string => (count === 1 ? '1 plug' : `${count} plugs`),
 };

@@ -196,6 +196,21 @@ describe('a reading on the bench', () => {
   });
 });
 
+it('a reading that is not saved is told on every screen, and the window asks before it closes', async () => {
+  const host = freshPage();
+  const id = await openReadingOf(four);
+  host.failing['reading.save'] = { code: 'disk-full', message: 'The disk is full: free some space.' };
+  go('#/settings');
+  render(<App />);
+  await screen.findByRole('heading', { name: 'Settings' });
+  await act(() => store().openReading(id));
+  act(() => store().act({ type: 'tag', tag: 'old leads', on: true }));
+  expect((await screen.findByRole('alert')).textContent).toContain('This reading is not saved');
+  const closing = new Event('beforeunload', { cancelable: true });
+  window.dispatchEvent(closing);
+  expect(closing.defaultPrevented).toBe(true);
+});
+
 it('the window is named after its screen', async () => {
   freshPage();
   const id = await openReadingOf(four);

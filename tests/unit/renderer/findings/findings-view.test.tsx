@@ -53,6 +53,14 @@ describe('the answer', () => {
 });
 
 describe('the plug in question', () => {
+  it('that cannot be judged has no belief, and the plan does not say that all is well', () => {
+    const plugs = oilyThird.plugs.map((plug) => ({ ...plug, verdict: 'undetermined' as const, belief: 0 }));
+    const { container } = show({ ...oilyThird, plugs, plan: [] });
+    expect(container.textContent).not.toContain('exceptionally unlikely');
+    expect(screen.getByRole('radio', { name: 'Cylinder 3: Undetermined' })).toBeTruthy();
+    expect(screen.queryByText('Nothing has to be done.')).toBeNull();
+  });
+
   it('is the gravest one at first', () => {
     show(oilyThird);
     expect(screen.getByRole('article', { name: 'Cylinder 3' })).toBeTruthy();
