@@ -10,6 +10,9 @@ import { PlanList } from './plan-list.tsx';
 import { SourceList } from './source-list.tsx';
 import { StopNotices } from './stop-notices.tsx';
 
+/** A sentence of more letters is set smaller, so that the order of work below it can be seen. */
+const LONG = 140;
+
 type Props = { readonly findings: Findings; readonly hrefOf: (check: NextCheck) => string };
 
 /** The answer for the engine: the sentence, what stops it, the plan, the heat value. `children`: what can be done with the whole. */
@@ -18,7 +21,7 @@ export function Answer({ findings, children }: { findings: Findings; children?: 
   return (
     <>
       <div className={styles.opening}>
-        <p className={styles.summary}>{findings.summary}</p>
+        <p className={styles.summary} data-long={findings.summary.length > LONG ? '' : undefined}>{findings.summary}</p>
         <div className={styles.tools}>{children}</div>
         <p className={styles.expert}>{text.expert}</p>
       </div>

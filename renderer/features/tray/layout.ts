@@ -12,7 +12,7 @@ const NARROW = 900;
 const LEAST_TARGET = 44;
 const MOST_SCALE = 132;
 const SIDE_SHARE = { least: 0.39, most: 0.47 };
-const WANTED_SCALE = 60;
+const WANTED_SCALE = 72;
 /** Caption, summary of verdicts and padding of the tray. */
 const AROUND = { width: 24, height: 116 };
 const PICTURE_FROM = 170;
