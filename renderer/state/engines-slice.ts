@@ -38,6 +38,16 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
     await reload();
     return null;
   };
+  /** Puts the open reading away when this was done to it or to its engine, so that it is fetched anew; not before all of it is saved. */
+  const putAway = (id: string): void => {
+    const open = get().reading;
+    if (open !== null && (open.id === id || open.engineId === id) && open.version === open.savedVersion) set({ reading: null });
+  };
+  const takeOff = async (id: string, reply: Promise<Result<unknown, AppError>>): Promise<AppError | null> => {
+    const error = await change(reply);
+    if (error === null) putAway(id);
+    return error;
+  };
   return {
     engines: [],
     enginesProblem: null,
@@ -56,10 +66,12 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
     },
     saveEngine: async (id, engine) => {
       const reply = await bridge['engine.save']({ id, engine });
-      if (reply.ok) await reload();
+      if (!reply.ok) return reply;
+      putAway(reply.value.id);
+      await reload();
       return reply;
     },
-    removeEngine: (id) => change(bridge['engine.remove']({ id })),
+    removeEngine: (id) => takeOff(id, bridge['engine.remove']({ id })),
     restoreEngine: (id) => change(bridge['engine.restore']({ id })),
     loadLog: async (engineId) => {
       const reply = await bridge['reading.list']({ engineId });
@@ -72,7 +84,7 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
       if (reply.ok) get().showReading(reply.value);
       return reply.ok ? ok(reply.value.id) : reply;
     },
-    removeReading: (id) => change(bridge['reading.remove']({ id })),
+    removeReading: (id) => takeOff(id, bridge['reading.remove']({ id })),
     restoreReading: (id) => change(bridge['reading.restore']({ id })),
     importReading: async (text) => {
       const reply = await bridge['reading.import']({ text });

@@ -112,6 +112,32 @@ describe('a draft changed in another window', () => {
   });
 });
 
+describe('a draft that is open while its engine is changed on another screen', () => {
+  it('is fetched anew, with all that was entered', async () => {
+    sootOn('1');
+    await store().flushReading();
+    const { engineId } = reading();
+    await store().saveEngine(engineId, { ...host.engines.get(engineId)!.engine, cycle: 'two-stroke' });
+    expect(store().reading).toBeNull();
+    expect(await store().openReading(id)).toBeNull();
+    expect(reading().history.now.sheet.plugs[0]?.tip).toBeDefined();
+  });
+
+  it('stays as it is as long as it is not saved', async () => {
+    host.failing['reading.save'] = { code: 'disk-full', message: 'The disk is full.' };
+    sootOn('1');
+    await store().flushReading();
+    const { engineId } = reading();
+    await store().saveEngine(engineId, { ...host.engines.get(engineId)!.engine, cycle: 'two-stroke' });
+    expect(reading().history.now.sheet.plugs[0]?.tip).toBeDefined();
+  });
+
+  it('is not shown any more once it is removed', async () => {
+    await store().removeReading(id);
+    expect(store().reading).toBeNull();
+  });
+});
+
 describe('a kept reading', () => {
   it('is closed: a change asks to open it again, and does nothing until then', async () => {
     sootOn('1');
