@@ -1,5 +1,5 @@
 import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { readingValidity } from '../../../../core/domain/reading-validity.ts';
 import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
 import { FUELS } from '../../../../core/mixture/fuels.ts';
@@ -8,6 +8,7 @@ import { hrefOf, STATIONS, type Route } from '../../../../renderer/app/route.ts'
 import { useStore } from '../../../../renderer/state/store.ts';
 import { english, TextProvider } from '../../../../renderer/text/index.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
+import { ok } from '../../../../shared/result.ts';
 import { radialReading } from '../../../fixtures/radial-eighteen.ts';
 import { oilyThird, oilyThirdSheet } from '../../../fixtures/told-findings.ts';
 import type { FakeHost } from '../support/fake-host.ts';
@@ -47,7 +48,10 @@ async function library(sheet: typeof oilyThirdSheet, engine: Engine): Promise<{ 
 let host: FakeHost;
 
 describe('with another catalogue, no word of this one is left', () => {
-  beforeEach(() => { host = freshPage(); });
+  beforeEach(() => {
+    host = freshPage();
+    vi.stubGlobal('corenose', { ...host.bridge, diagnose: async () => ok(findings) });
+  });
   afterEach(cleanup);
 
   it('on an empty shelf', async () => { expect(rawTextsIn(await show({ page: 'shelf' }), known)).toEqual([]); });
@@ -70,6 +74,14 @@ describe('with another catalogue, no word of this one is left', () => {
   it.each(STATIONS)('at the station %s of a radial with two plugs a cylinder', async (station) => {
     const { id } = await library({ ...radialReading, title: '⟦title⟧' }, { ...radialReading.engine, name: '⟦name⟧' });
     expect(rawTextsIn(await show({ page: 'reading', id, station }), known)).toEqual([]);
+  });
+
+  it('among the errands of a reading', async () => {
+    const { id } = await library(oilyThirdSheet, nameless);
+    const body = await show({ page: 'reading', id, station: 'run' });
+    fireEvent.keyDown(window, { key: 'k', ctrlKey: true });
+    expect((await screen.findAllByRole('option')).length).toBeGreaterThan(15);
+    expect(rawTextsIn(body, known)).toEqual([]);
   });
 
   it('on the sheet of keys', async () => {
