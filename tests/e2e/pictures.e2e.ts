@@ -39,9 +39,12 @@ async function pictureOf(svgs: readonly string[]): Promise<Buffer> {
   return png;
 }
 
+/** A facet's name as a file's name. */
+const kebab = (facet: string): string => facet.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
 describe('a drawn tip looks as it did', () => {
   it.each(QUESTIONS)('for every value of %s', async (facet, values) => {
-    expect(await differenceOrRenewed(`tip-${facet}`, await pictureOf(values.flatMap((value) => bothViews(facet, value))))).toBeNull();
+    expect(await differenceOrRenewed(`tip-${kebab(facet)}`, await pictureOf(values.flatMap((value) => bothViews(facet, value))))).toBeNull();
   });
 
   it('unread, in the class, and in the tray', async () => {
