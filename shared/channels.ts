@@ -87,7 +87,11 @@ export const channels = {
   'reading.reopen': { input: record({ id }), output: readingRecord },
   'reading.remove': { input: record({ id }), output: nothing },
   'reading.restore': { input: record({ id }), output: readingRecord },
-  'reading.import': { input: record({ text: z.string().max(8_000_000, { error: 'the file is too large; at most 8 MB' }) }), output: record({ engineId: id, readingId: id }) },
+  /** `known`: the sheet was in the library already. */
+  'reading.import': {
+    input: record({ text: z.string().max(8_000_000, { error: 'the file is too large; at most 8 MB' }) }),
+    output: record({ engineId: id, readingId: id, known: z.boolean() }),
+  },
   'reading.export': { input: record({ id }), output: record({ fileName: text(200), text: z.string() }) },
   diagnose: { input: record({ sheet: readingSheet }), output: findings },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;

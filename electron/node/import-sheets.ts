@@ -6,7 +6,8 @@ import { addReading, listReadings } from './storage/readings.ts';
 import type { Tables } from './storage/tables.ts';
 
 export type ImportGiven = { readonly at: string; readonly newId: () => string; readonly diagnose: (sheet: ReadingSheet) => Findings };
-export type Imported = { readonly engineId: string; readonly readingId: string };
+/** `known`: the sheet was there already. */
+export type Imported = { readonly engineId: string; readonly readingId: string; readonly known: boolean };
 
 /**
  * Puts sheets into the library as kept readings, all of them or none: each under the engine that is described alike, else under a new one.
@@ -28,11 +29,11 @@ async function store(db: Transaction<Tables>, sheet: ReadingSheet, findings: Fin
   if (known === undefined) await addEngine(db, engineId, sheet.engine, at);
   const text = JSON.stringify(sheet);
   const same = (await listReadings(db, engineId)).find((row) => row.state === 'kept' && row.sheet === text);
-  if (same !== undefined) return { engineId, readingId: same.id };
+  if (same !== undefined) return { engineId, readingId: same.id, known: true };
   const readingId = newId();
   await addReading(db, {
     id: readingId, engine_id: engineId, state: 'kept', revision: 1, dated: sheet.date ?? null, sheet: text, pending: '{}',
     findings: JSON.stringify(findings), created_at: at, changed_at: at, removed_at: null,
   });
-  return { engineId, readingId };
+  return { engineId, readingId, known: false };
 }

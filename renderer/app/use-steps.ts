@@ -13,7 +13,7 @@ const PARTS: readonly (readonly [station: Station, read: (entered: Entered) => r
 ];
 
 /** The station where two states of a reading differ; undefined when they differ nowhere, or in name or date only. */
-export function changedStation(before: Entered, after: Entered): Station | undefined {
+function changedStation(before: Entered, after: Entered): Station | undefined {
   return PARTS.find(([, read]) => JSON.stringify(read(before)) !== JSON.stringify(read(after)))?.[0];
 }
 

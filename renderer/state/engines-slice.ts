@@ -1,4 +1,4 @@
-import type { AppError, EngineRecord, ReadingSummary } from '../../shared/channels.ts';
+import type { AppError, EngineRecord, Output, ReadingSummary } from '../../shared/channels.ts';
 import type { Engine } from '../../shared/formats/engine.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
 import { bridge } from '../app/bridge.ts';
@@ -23,7 +23,7 @@ export type EnginesSlice = {
   readonly startReading: (engineId: string) => Promise<Result<string, AppError>>;
   readonly removeReading: (id: string) => Promise<AppError | null>;
   readonly restoreReading: (id: string) => Promise<AppError | null>;
-  readonly importReading: (text: string) => Promise<Result<{ engineId: string; readingId: string }, AppError>>;
+  readonly importReading: (text: string) => Promise<Result<Output<'reading.import'>, AppError>>;
 };
 
 export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {

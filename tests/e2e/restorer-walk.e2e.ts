@@ -47,6 +47,9 @@ async function takeOneHome(page: Page): Promise<void> {
   await page.getByRole('heading', { name: 'An empty bench' }).waitFor();
   await page.getByLabel('Import a sheet', { exact: true }).setInputFiles(file);
   await slip(page, /taken in/).waitFor();
+  await page.getByRole('link', { name: 'All engines' }).click();
+  await page.getByLabel('Import a sheet', { exact: true }).setInputFiles(file);
+  await slip(page, /in the library already/).waitFor();
   await page.getByRole('banner').getByRole('link', { name: saloon.name }).click();
   await rows(page).getByText('Kept').waitFor();
 }

@@ -18,7 +18,7 @@ export function ImportSheet({ label, look = 'plain' }: { label: string; look?: '
     if (chosen === undefined) return;
     const reply = await importReading(await chosen.text());
     if (!reply.ok) return setProblems(shell.error(reply.error).split('\n'));
-    tell({ text: engines.imported, tone: 'plain' });
+    tell({ text: reply.value.known ? engines.importedBefore : engines.imported, tone: 'plain' });
     navigate({ page: 'reading', id: reply.value.readingId, station: 'plugs' });
   };
   return (

@@ -58,6 +58,7 @@ export const engines = {
   importFailed: 'The sheet could not be taken',
   importAbout: 'Each line names the place in the file and what is allowed there.',
   imported: 'The sheet was taken in.',
+  importedBefore: 'This sheet was in the library already.',
 
   page: {
     edit: 'Change the engine',

@@ -30,10 +30,11 @@ describe('a sheet that is read in', () => {
     expect(bored.engineId).not.toBe(first.engineId);
   });
 
-  it('twice is one reading', async () => {
+  it('twice is one reading, and the answer says so', async () => {
     const { handlers } = await testProgram();
     const first = valueOf(await handlers['reading.import']({ text: text(sootyThird) }));
-    expect(valueOf(await handlers['reading.import']({ text: text(sootyThird) }))).toEqual(first);
+    expect(first.known).toBe(false);
+    expect(valueOf(await handlers['reading.import']({ text: text(sootyThird) }))).toEqual({ ...first, known: true });
   });
 
   it('is refused with every problem and its path, and nothing is stored', async () => {

@@ -89,7 +89,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
       const engineId = uuid(++ids);
       engines.set(engineId, { id: engineId, engine: parsed.value.engine, createdAt: NOW, changedAt: NOW, readings: 1, lastReadingAt: NOW, draft: false });
       const { id } = put({ id: uuid(++ids), engineId, state: 'draft', revision: 1, changedAt: NOW, sheet: parsed.value, pending: {}, findings: null });
-      return ok({ engineId, readingId: id });
+      return ok({ engineId, readingId: id, known: false });
     },
     'reading.export': async ({ id }) => ok({ fileName: 'reading.json', text: JSON.stringify(readings.get(id)?.sheet) }),
     diagnose: async () => ok(noFindings),
