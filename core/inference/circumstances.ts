@@ -1,5 +1,6 @@
 import type { Engine } from '../../shared/formats/engine.ts';
 import type { PlugReading, ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import type { Fuel } from '../../shared/vocabulary/conditions.ts';
 import type { Circumstance, Needs } from '../knowledge/types.ts';
 
 /** true: recorded. false: recorded otherwise. undefined: not recorded, evidence for nothing. */
@@ -75,11 +76,17 @@ export function holds(circumstance: Circumstance, sheet: ReadingSheet, plugs: re
 
 const fits = <T>(value: T | undefined, list: readonly T[] | undefined): boolean => list === undefined || value === undefined || list.includes(value);
 
+/** Two-strokes are noted as such or fed premix; only of small engines is it left open. Common practice, no source. */
+function supposedCycle({ use }: Engine, fuel: Fuel | undefined): Engine['cycle'] {
+  if (fuel === 'two-stroke premix') return 'two-stroke';
+  return use === 'small' ? undefined : 'four-stroke';
+}
+
 /** Whether a cause or check can exist on this engine. What is not recorded does not rule it out. */
 export function applies(needs: Needs | undefined, { engine, conditions }: ReadingSheet): boolean {
   if (needs === undefined) return true;
   return [
-    fits(engine.cycle, needs.cycle && [needs.cycle]),
+    fits(engine.cycle ?? supposedCycle(engine, conditions?.fuel), needs.cycle && [needs.cycle]),
     fits(engine.mixture?.kind, needs.mixture),
     fits(engine.ignition?.kind, needs.ignition),
     fits(engine.use, needs.use),

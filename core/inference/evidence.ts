@@ -62,11 +62,13 @@ function banded<F extends string>(band: Banded<F>, values: readonly string[], pa
   return { path, finding: band.finding, value, sure: true, weights, words: band.shown };
 }
 
+/** What was looked at closely outranks a glance: "looks normal" stands only for a plug of which nothing else was noted. */
 function tipObservations(tip: Tip | undefined, path: string): Observation<PlugFindingName>[] {
   if (tip === undefined) return [];
+  const detailed = FACET_NAMES.some((facet) => tip[facet] !== undefined);
   return [...FACET_NAMES, 'overall' as const].flatMap((finding) => {
     const value = tip[finding];
-    if (value === undefined) return [];
+    if (value === undefined || (detailed && value === 'looks normal')) return [];
     const sure = finding === 'overall' || !(tip.unsure ?? []).includes(finding);
     return [
       exactly(

@@ -140,9 +140,10 @@ const made = (check: Check, cylinder: number, evidence: Evidence): boolean =>
   'finding' in check.tells &&
   evidence.cylinders.some((c) => c.cylinder === cylinder && c.seen.some((o) => 'finding' in check.tells && o.finding === check.tells.finding));
 
-/** A swap needs a second cylinder to swap with. */
+/** A swap needs a second cylinder to swap with, and a comparison one to compare with. */
+const NEEDS_ANOTHER: readonly string[] = ['swap plug', 'swap lead', 'swap coil', 'swap injector', 'speedDropWhenCut', 'exhaustTemperature'];
 const possible = (check: Check, evidence: Evidence): boolean =>
-  applies(check.needs, evidence.sheet) && !('finding' in check.tells && check.tells.finding.startsWith('swap') && evidence.cylinders.length < 2);
+  applies(check.needs, evidence.sheet) && (evidence.cylinders.length > 1 || !('finding' in check.tells && NEEDS_ANOTHER.includes(check.tells.finding)));
 
 export type Question = {
   readonly checks: readonly Check[];

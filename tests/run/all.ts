@@ -25,7 +25,7 @@ async function tool(file: string, ...args: readonly string[]): Promise<Count> {
 const STAGES: readonly Stage[] = [
   { name: 'types', run: () => tool('node_modules/typescript/bin/tsc', '--build') },
   { name: 'lint', run: () => tool('node_modules/eslint/bin/eslint.js', '--config', 'tests/architecture/eslint.config.js', '--max-warnings', '0', '.') },
-  { name: 'layers', run: () => tool('node_modules/dependency-cruiser/bin/dependency-cruise.mjs', '--config', 'tests/architecture/layers.cjs', ...SOURCES) },
+  { name: 'layers', run: () => tool('node_modules/dependency-cruiser/bin/dependency-cruiser.mjs', '--config', 'tests/architecture/layers.cjs', ...SOURCES) },
   { name: 'dead code', run: () => tool('node_modules/knip/bin/knip.js', '--config', 'tests/architecture/knip.json') },
   { name: 'format files up to date', run: () => tool('electron/cli/write-schemas.ts', '--check') },
   { name: 'unit, page and architecture tests', run: () => runVitest(['unit', 'page']) },
