@@ -60,6 +60,7 @@ export function unobservedChangesNothing(sheet: ReadingSheet): string[] {
 /**
  * More of the same evidence never lowers what it supports: a value read without doubt moves every belief at least as far, and the same way, as the same
  * value read with doubt. A doubted value is a fixed mixture of the sure value and no observation, so the belief under doubt lies between the other two.
+ * The glance is left out: it gives way to the first detail by rule.
  */
 export function surerMovesFurther(sheet: ReadingSheet): string[] {
   const places = sheet.plugs.flatMap(({ tip = {} }, index) => FACET_NAMES.filter((name) => tip[name] !== undefined).map((name) => ({ index, name })));
@@ -75,7 +76,7 @@ export function surerMovesFurther(sheet: ReadingSheet): string[] {
 function readAs(sheet: ReadingSheet, { index, name }: { index: number; name: FacetName }, how: 'without' | 'doubted' | 'sure'): ReadingSheet {
   const plugs = sheet.plugs.map((plug, i) => {
     if (i !== index) return plug;
-    const { unsure = [], ...facets } = plug.tip ?? {};
+    const { unsure = [], overall: _glance, ...facets } = plug.tip ?? {};
     const others = unsure.filter((doubt) => doubt !== name);
     const kept = Object.fromEntries(Object.entries(facets).filter(([key]) => how !== 'without' || key !== name));
     return { ...plug, tip: { ...kept, unsure: how === 'doubted' ? [...others, name] : others } };
