@@ -54,7 +54,7 @@ describe('a drawn tip looks as it did', () => {
 
   it('and a planted change is told: brown drawn where the kept picture has light tan', async () => {
     const planted = TIP_FACETS.noseColour.flatMap((value) => bothViews('noseColour', value === 'light tan' ? 'brown' : value));
-    expect(await differenceFrom('tip-noseColour', await pictureOf(planted))).toContain('cells differ');
+    expect(await differenceFrom('tip-nose-colour', await pictureOf(planted))).toContain('cells differ');
   });
 });
 
