@@ -27,6 +27,15 @@ export type ReadingTable = {
 
 export type SettingTable = { name: string; json: string };
 
-export type Tables = { engine: EngineTable; reading: ReadingTable; setting: SettingTable };
+/** What was entered by hand about the heat of an engine's plugs, and settings kept as notes. */
+export type HeatEntryTable = {
+  id: string;
+  engine_id: string;
+  json: string;
+  created_at: string;
+  removed_at: string | null;
+};
+
+export type Tables = { engine: EngineTable; reading: ReadingTable; setting: SettingTable; heat_entry: HeatEntryTable };
 export type EngineRow = Selectable<EngineTable>;
 export type ReadingRow = Selectable<ReadingTable>;
