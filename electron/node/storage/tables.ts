@@ -25,6 +25,39 @@ export type ReadingTable = {
   removed_at: string | null;
 };
 
+/** What is known of a photo's bytes, whichever readings show it. `problem`: why it is incomplete, in words. */
+export type PhotoFileTable = {
+  sha256: string;
+  bytes: number;
+  format: string;
+  width: number;
+  height: number;
+  colour: 'yes' | 'greyscale' | 'cmyk' | 'transparent';
+  taken_at: string | null;
+  camera: string | null;
+  problem: string | null;
+};
+
+export type PhotoTable = {
+  id: string;
+  engine_id: string;
+  reading_id: string;
+  sha256: string;
+  name: string;
+  /** For sorting: when it was taken, else when it was added. */
+  shown_at: string;
+  cylinder: number | null;
+  position: string | null;
+  view: 'end-on' | 'side' | 'strap';
+  place_order: number;
+  white: string | null;
+  geometry: string | null;
+  measure: string | null;
+  annotations: string;
+  added_at: string;
+  removed_at: string | null;
+};
+
 export type SettingTable = { name: string; json: string };
 
 /** What was entered by hand about the heat of an engine's plugs, and settings kept as notes. */
@@ -36,6 +69,15 @@ export type HeatEntryTable = {
   removed_at: string | null;
 };
 
-export type Tables = { engine: EngineTable; reading: ReadingTable; setting: SettingTable; heat_entry: HeatEntryTable };
+/** What the people of this workshop added to the knowledge: one line each, as `shared/formats/shop-lines.v1.ts` describes it. */
+export type ShopLineTable = {
+  id: string;
+  json: string;
+  created_at: string;
+  changed_at: string;
+  removed_at: string | null;
+};
+
+export type Tables = { engine: EngineTable; reading: ReadingTable; setting: SettingTable; heat_entry: HeatEntryTable; shop_line: ShopLineTable };
 export type EngineRow = Selectable<EngineTable>;
 export type ReadingRow = Selectable<ReadingTable>;

@@ -1,6 +1,6 @@
 import { enginesAndReadings } from './0001-engines-and-readings.ts';
-import { heatEntries } from './0002-heat-entries.ts';
+import { photos } from './0002-photos.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step in order; the last one's version is the form this program writes. */
-export const MIGRATIONS: readonly Migration[] = [enginesAndReadings, heatEntries];
+export const MIGRATIONS: readonly Migration[] = [enginesAndReadings, photos];
