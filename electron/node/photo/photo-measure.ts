@@ -29,7 +29,7 @@ export function photoMeasureOf({ width, height, colour, pages, scale, measuremen
     ...(tip && { darkCoverage: rounded(tip.darkCoverage, 3) }),
     ...(tip?.gloss !== undefined && { gloss: rounded(tip.gloss, 3) }),
     ...(tip?.specks !== undefined && { specks: tip.specks }),
-    suggests: (tip?.suggestions ?? []).map(({ facet, value, belief }) => ({ facet, value, belief })),
+    suggests: [...(tip?.suggestions ?? [])],
     doubts: [...doubtsOfFile({ colour, pages }), ...doubts],
   };
 }
