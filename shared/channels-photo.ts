@@ -58,7 +58,7 @@ const card = {
 export const photoCard = record(card);
 export type PhotoCard = z.output<typeof photoCard>;
 
-/** `white` and `geometry`: what a person pointed out or put right; null where all was found by the program. `camera`: its maker and model, as the file has them. */
+/** `white`, `geometry`: what a person pointed out or put right; null where all was found by the program. `camera`: maker and model, as the file has them. */
 export const photoRecord = record({
   ...card,
   sha256: text(64), camera: text(200).nullable(), colour: z.enum(['yes', 'greyscale', 'cmyk', 'transparent']),
@@ -90,7 +90,8 @@ export const photoChannels = {
   },
   /** Lays photos to plugs, all or none. Undone by placing back. */
   'photo.place': {
-    input: record({ photos: z.array(record({ id, place: photoPlace.nullable(), view: oneOf(PHOTO_VIEWS), order })).min(1).max(1000) }), output: z.array(photoRecord),
+    input: record({ photos: z.array(record({ id, place: photoPlace.nullable(), view: oneOf(PHOTO_VIEWS), order })).min(1).max(1000) }),
+    output: z.array(photoRecord),
   },
   'photo.remove': { input: record({ ids }), output: z.null() },
   'photo.restore': { input: record({ ids }), output: z.array(photoRecord) },

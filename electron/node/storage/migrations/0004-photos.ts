@@ -38,4 +38,4 @@ async function up(db: Kysely<never>): Promise<void> {
   await db.schema.createIndex('photo_by_time').on('photo').columns(['shown_at', 'id']).execute();
 }
 
-export const photos: Migration = { version: 2, name: 'photos', up };
+export const photos: Migration = { version: 4, name: 'photos', up };
