@@ -3,7 +3,7 @@ import { useText } from '../../text/index.ts';
 import { describeTip, DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { arrange } from './arrangement.ts';
 import styles from './picture.module.css';
-import { useRoom } from './use-room.ts';
+import { useRoom } from '../../ui/use-room.ts';
 
 const SUPPOSED = { width: 260, height: 520 };
 

@@ -18,7 +18,7 @@ import { valuesOf } from './questions.ts';
 import { Tray } from './tray.tsx';
 import { useEntry, type Detail } from './use-entry.ts';
 import { useFollow } from './use-follow.ts';
-import { useRoom } from './use-room.ts';
+import { useRoom } from '../../ui/use-room.ts';
 
 const SUPPOSED = { width: 1280, height: 660 };
 const EMPTY: Tip = {};

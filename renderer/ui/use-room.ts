@@ -1,8 +1,9 @@
 import { useLayoutEffect, useRef, useState, type RefObject } from 'react';
-import type { Size } from './layout.ts';
+/** CSS pixels. */
+export type Room = { readonly width: number; readonly height: number };
 
 /** The room an element has, kept up to date. @param supposed before the first measurement, and where nothing can be measured */
-export function useRoom<E extends HTMLElement>(supposed: Size): readonly [RefObject<E | null>, Size] {
+export function useRoom<E extends HTMLElement>(supposed: Room): readonly [RefObject<E | null>, Room] {
   const element = useRef<E>(null);
   const [room, setRoom] = useState(supposed);
   useLayoutEffect(() => {
