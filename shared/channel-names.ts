@@ -6,6 +6,7 @@ export const CHANNELS = [
   'engine.list', 'engine.save', 'engine.remove', 'engine.restore',
   'reading.list', 'reading.get', 'reading.start', 'reading.save', 'reading.keep', 'reading.reopen', 'reading.remove', 'reading.restore',
   'reading.import', 'reading.export',
+  'heat.record', 'heat.add', 'heat.remove', 'heat.restore',
   'diagnose',
 ] as const;
 export type Channel = (typeof CHANNELS)[number];

@@ -1,11 +1,12 @@
 import type { Handlers } from '../../../shared/channels.ts';
 import { engineHandlers } from './engines.ts';
 import type { Given } from './given.ts';
+import { heatHandlers } from './heat.ts';
 import { libraryHandlers } from './library.ts';
 import { readingHandlers } from './readings.ts';
 import { sheetHandlers } from './sheets.ts';
 
 /** The one set of handlers behind every host. */
 export const handlersFor = (given: Given): Handlers => ({
-  ...libraryHandlers(given), ...engineHandlers(given), ...readingHandlers(given), ...sheetHandlers(given),
+  ...libraryHandlers(given), ...engineHandlers(given), ...readingHandlers(given), ...sheetHandlers(given), ...heatHandlers(given),
 });

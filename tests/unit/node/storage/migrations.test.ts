@@ -87,3 +87,18 @@ describe('step 1, engines and readings', () => {
     raw.close();
   });
 });
+
+describe('step 2, heat entries', () => {
+  it('keeps the engines of a library of the form before, and takes no entry without its engine', async () => {
+    const connection = connect(freshFile(), { readOnly: false });
+    await migrate(connection, MIGRATIONS.slice(0, 1));
+    await connection.db.insertInto('engine').values(engineRow).execute();
+    await migrate(connection, MIGRATIONS.slice(0, 2));
+    expect(await connection.db.selectFrom('engine').selectAll().execute()).toEqual([engineRow]);
+    const entry = { id: 'h', engine_id: 'e', json: '{}', created_at: at, removed_at: null };
+    await connection.db.insertInto('heat_entry').values(entry).execute();
+    expect(await connection.db.selectFrom('heat_entry').selectAll().execute()).toEqual([entry]);
+    await expect(connection.db.insertInto('heat_entry').values({ ...entry, id: 'i', engine_id: 'nobody' }).execute()).rejects.toThrow('FOREIGN KEY');
+    connection.raw.close();
+  });
+});

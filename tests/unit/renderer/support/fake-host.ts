@@ -1,6 +1,7 @@
 import { plugPlaces } from '../../../../core/domain/plugs.ts';
 import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Bridge, type EngineRecord, type ReadingRecord } from '../../../../shared/channels.ts';
 import { CHANNELS, type Channel } from '../../../../shared/channel-names.ts';
+import type { HeatEntryRecord } from '../../../../shared/channels-heat.ts';
 import type { Findings } from '../../../../shared/formats/findings.v1.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
 import { err, ok } from '../../../../shared/result.ts';
@@ -32,6 +33,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
   const engines = new Map<string, EngineRecord>();
   const readings = new Map<string, ReadingRecord>();
   const removed = new Set<string>();
+  const heatEntries = new Map<string, HeatEntryRecord>();
   const calls: Channel[] = [];
   const failing: Partial<Record<Channel, AppError>> = {};
   const gone = (what: string) => err<AppError>({ code: 'not-found', what });
@@ -92,6 +94,17 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
       return ok({ engineId, readingId: id, known: false });
     },
     'reading.export': async ({ id }) => ok({ fileName: 'reading.json', text: JSON.stringify(readings.get(id)?.sheet) }),
+    'heat.record': async ({ engineId }) => ok({
+      kept: [...readings.values()].filter((record) => record.engineId === engineId && record.state === 'kept' && !removed.has(record.id)).map(({ id, sheet }) => ({ id, sheet })),
+      entries: [...heatEntries.values()].filter((entry) => entry.engineId === engineId && !removed.has(entry.id)),
+    }),
+    'heat.add': async ({ engineId, entry }) => {
+      const record = { id: uuid(++ids), engineId, createdAt: NOW, entry };
+      heatEntries.set(record.id, record);
+      return ok(record);
+    },
+    'heat.remove': async ({ id }) => { removed.add(id); return ok(null); },
+    'heat.restore': async ({ id }) => { removed.delete(id); return ok(heatEntries.get(id)!); },
     diagnose: async () => ok(noFindings),
   };
   const counted = Object.fromEntries(CHANNELS.map((name) => [name, async (input: never) => {
