@@ -1,8 +1,8 @@
 import type { CauseFinding, Fact } from '../../shared/formats/findings.v1.ts';
 import type { Scope } from '../../shared/vocabulary/verdicts.ts';
 import { placesWords, placeWords } from '../domain/words.ts';
+import { givesKey, makesKey, showsKey } from '../knowledge/line-keys.ts';
 import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
-import type { STRENGTHS } from '../knowledge/strengths.ts';
 import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
 import { strengthOf, type Instance, type Network } from './network.ts';
 import { solverFor, type Solution } from './posterior.ts';
@@ -108,32 +108,49 @@ function symptomPieces(evidence: Evidence): Piece[] {
   return [...engine, ...local];
 }
 
+/** `lines`: what leads from the cause to the finding, by the keys of the knowledge's lines. */
 type Link = {
   readonly finding?: string;
   readonly symptom?: string;
   readonly is?: string;
   readonly because: string;
-  readonly strength: keyof typeof STRENGTHS;
+  readonly lines: readonly string[];
+  readonly by: readonly string[];
 };
 
+type Owner = Pick<Condition, 'id' | 'gives'> & { readonly shows: readonly (Cause['shows'][number] | Condition['shows'][number])[] };
+
+const added = ({ addedBy }: { readonly addedBy?: string }): readonly string[] => (addedBy === undefined ? [] : [addedBy]);
+
+const ownLinks = ({ id, shows, gives }: Owner): Link[] => [
+  ...shows.map((link) => ({ ...link, lines: [showsKey(id, link)], by: added(link) })),
+  ...gives.map((link) => ({ ...link, lines: [givesKey(id, link)], by: added(link) })),
+];
+
 function linksOf(cause: Cause, conditions: readonly Condition[]): Link[] {
-  const made = [...cause.makes]
-    .sort((a, b) => strengthOf(b) - strengthOf(a))
-    .flatMap(({ condition }) => conditions.filter((c) => c.id === condition));
-  return [...cause.shows, ...cause.gives, ...made.flatMap((c): Link[] => [...c.shows, ...c.gives])];
+  const made = [...cause.makes].sort((a, b) => strengthOf(b) - strengthOf(a)).flatMap((link) => {
+    const condition = conditions.filter(({ id }) => id === link.condition);
+    return condition.flatMap(ownLinks).map((own) => ({ ...own, lines: [makesKey(cause.id, link), ...own.lines], by: [...added(link), ...own.by] }));
+  });
+  return [...ownLinks(cause), ...made];
 }
 
-function reason(cause: Cause, piece: Piece, supports: boolean, conditions: readonly Condition[]): string {
-  const links = linksOf(cause, conditions).filter(
+type Reason = Pick<Fact, 'because' | 'lines' | 'addedBy'>;
+
+/** @param link the line that the reason rests on */
+const restingOn = ({ lines, by }: Link, because: string): Reason => ({ because, lines: [...lines], ...(by.length > 0 && { addedBy: [...new Set(by)].join(', ') }) });
+
+function reason(all: readonly Link[], piece: Piece, supports: boolean): Reason {
+  const links = all.filter(
     (link) => link.finding === piece.finding || (piece.finding === 'symptom' && link.symptom === piece.value),
   );
   const same = links.find((link) => link.symptom === piece.value || link.is === piece.value);
-  if (supports) return same?.because ?? 'It speaks more against the rival causes than against this one.';
-  if (same !== undefined) return 'A rival cause explains it better.';
+  if (supports) return same === undefined ? { because: 'It speaks more against the rival causes than against this one.' } : restingOn(same, same.because);
+  if (same !== undefined) return restingOn(same, 'A rival cause explains it better.');
   const expected = links[0];
   return expected?.is === undefined
-    ? 'Other causes explain it better.'
-    : `With this cause one would rather see "${expected.is}". ${expected.because}`;
+    ? { because: 'Other causes explain it better.' }
+    : restingOn(expected, `With this cause one would rather see "${expected.is}". ${expected.because}`);
 }
 
 /** All removals, solved once and shared by every cause's explanation. `with`: beliefs with nothing removed, by the same reckoning. */
@@ -170,7 +187,9 @@ const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
 };
 
 function circumstanceFacts(instance: Instance): Fact[] {
-  return instance.moves.map((move) => ({ about: 'conditions', text: move.words, bits: Math.log2(move.factor), because: move.because }));
+  return instance.moves.map(({ words, factor, because, line, addedBy }) => ({
+    about: 'conditions', text: words, bits: Math.log2(factor), because, lines: [line], ...(addedBy !== undefined && { addedBy }),
+  }));
 }
 
 /** Observations elsewhere bear on a local cause only through shared ones; observations here are what its reader looks at. */
@@ -194,9 +213,10 @@ export function explainCause(instance: Instance, solution: Solution, removals: R
   const belief = solution.belief(instance);
   const before = logOdds(removals.with(instance));
   const fit = removals.removed.filter((r) => concerns(instance, r));
+  const links = linksOf(instance.cause, knowledge.conditions);
   const facts = (instance.cylinders.length > 1 ? withoutParts(fit) : fit).map(({ piece, without }): Fact => {
     const bits = before - logOdds(without(instance));
-    return { about: piece.about, text: piece.words, bits, because: reason(instance.cause, piece, bits > 0, knowledge.conditions) };
+    return { about: piece.about, text: piece.words, bits, ...reason(links, piece, bits > 0) };
   });
   const all = [...circumstanceFacts(instance), ...facts].map((f) => ({ ...f, bits: round(f.bits) })).filter((f) => Math.abs(f.bits) >= LEAST_BITS);
   const ranked = all.sort((a, b) => Math.abs(b.bits) - Math.abs(a.bits) || (a.text < b.text ? -1 : 1));

@@ -1,6 +1,7 @@
 import type { PlugReading } from '../../shared/formats/reading-sheet.v1.ts';
 import type { PlugKey } from '../domain/plugs.ts';
 import { sharingGroups, type SharingGroup } from '../domain/sharing.ts';
+import { movedKey } from '../knowledge/line-keys.ts';
 import { MOVES, PRIORS, STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause, CauseScope, Knowledge } from '../knowledge/types.ts';
 import { applies, holds } from './circumstances.ts';
@@ -18,7 +19,7 @@ export type Instance = {
   readonly prior: number;
   readonly moves: readonly AppliedMove[];
 };
-export type AppliedMove = { readonly words: string; readonly factor: number; readonly because: string; readonly source: string | readonly string[] };
+export type AppliedMove = Pick<Cause['moved'][number], 'because' | 'source' | 'addedBy'> & { readonly words: string; readonly factor: number; readonly line: string };
 
 export type Network = {
   readonly knowledge: Knowledge;
@@ -68,11 +69,12 @@ const odds = (p: number): number => p / (1 - p);
 const probability = (o: number): number => o / (1 + o);
 
 function movesFor(cause: Cause, evidence: Evidence, plugs: readonly PlugReading[], sites: number): AppliedMove[] {
-  return cause.moved.flatMap(({ by, how, because, source }) => {
+  return cause.moved.flatMap((link) => {
+    const { by, how } = link;
     if (holds(by, evidence.sheet, plugs) !== true) return [];
     const factor = MOVES[how];
     const spread = 'fitted' in by || factor < 1 ? 1 : Math.min(sites, Math.sqrt(factor));
-    return [{ words: circumstanceWords(by), factor: factor / spread, because, source }];
+    return [{ ...link, words: circumstanceWords(by), factor: factor / spread, line: movedKey(cause.id, link) }];
   });
 }
 

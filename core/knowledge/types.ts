@@ -15,10 +15,12 @@ import type { Move, Prior, Strength } from './strengths.ts';
  * Black, matt soot and a sooty rim are three signs of one condition; they make the condition sure, and the causes gain once.
  */
 
-/** Where a line comes from: an id of `sources.ts`, or one of the two honest answers. */
+/** Where a line comes from: an id of `sources.ts`, or one of the honest answers below. */
 export type SourceId = string;
 export const COMMON_PRACTICE = 'common practice';
 export const FROM_MEMORY = 'from memory';
+/** A line that the people of a workshop added on their own word. The program's own knowledge has none. */
+export const OWN_LINE = 'own line';
 
 type Grounds = {
   /** The reason in plain words, one sentence. */
@@ -27,6 +29,8 @@ type Grounds = {
   readonly source: SourceId | readonly SourceId[];
   /** A source that says otherwise, and what it says. Shown, never silently settled. */
   readonly against?: { readonly source: SourceId; readonly says: string };
+  /** Who of the workshop added this line; absent on the program's own. */
+  readonly addedBy?: string;
 };
 
 /** With the condition alone on the plug, the finding takes this value with the probability the word stands for. */

@@ -7,8 +7,11 @@ import { amount, count, oneOf, record, text } from './strict.ts';
 const line = text(2000);
 const belief = amount('a belief', 0, 1);
 
-/** One observation that bears on a cause. `bits` is the change of the cause's log-odds (base 2) that the observation makes. */
-const fact = record({ about: line, text: line, bits: z.number(), because: line });
+/**
+ * One observation that bears on a cause. `bits` is the change of the cause's log-odds (base 2) that the observation makes. `lines`: the lines of
+ * the knowledge that lead from the cause to it. `addedBy`: who of the workshop added one of them; absent when all are the program's own.
+ */
+const fact = record({ about: line, text: line, bits: z.number(), because: line, lines: z.array(line).optional(), addedBy: line.optional() });
 
 const cause = record({
   id: text(80),

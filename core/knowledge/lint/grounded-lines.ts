@@ -1,4 +1,5 @@
-import { COMMON_PRACTICE, FROM_MEMORY, type Knowledge, type SourceId } from '../types.ts';
+import { givesKey, makesKey, movedKey, showsKey } from '../line-keys.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, OWN_LINE, type Knowledge, type SourceId } from '../types.ts';
 
 /** A line that has to say why and from where. */
 export type GroundedLine = {
@@ -17,18 +18,18 @@ const line = (place: string, { because, source, against }: Grounds): GroundedLin
 /** Every line of the knowledge that carries grounds, with its place. */
 export function groundedLines(kb: Knowledge): GroundedLine[] {
   const conditions = kb.conditions.flatMap(({ id, shows, gives }) => [
-    ...shows.map((link) => line(`${id} shows ${link.finding} ${link.is}`, link)),
-    ...gives.map((link) => line(`${id} gives ${link.symptom}`, link)),
+    ...shows.map((link) => line(showsKey(id, link), link)),
+    ...gives.map((link) => line(givesKey(id, link), link)),
   ]);
   const causes = kb.causes.flatMap(({ id, makes, shows, gives, moved }) => [
-    ...makes.map((link) => line(`${id} makes ${link.condition}`, link)),
-    ...shows.map((link) => line(`${id} shows ${link.finding} ${link.is}`, link)),
-    ...gives.map((link) => line(`${id} gives ${link.symptom}`, link)),
-    ...moved.map((link) => line(`${id} moved by ${Object.values(link.by).flat().join(' or ')}`, link)),
+    ...makes.map((link) => line(makesKey(id, link), link)),
+    ...shows.map((link) => line(showsKey(id, link), link)),
+    ...gives.map((link) => line(givesKey(id, link), link)),
+    ...moved.map((link) => line(movedKey(id, link), link)),
   ]);
   const whole = [...kb.checks, ...kb.stopRules, ...kb.barsOnHotter, ...kb.cautions, ...kb.contradictions].map((entry) => line(entry.id, entry));
   return [...conditions, ...causes, ...whole];
 }
 
-/** Whether a source id is one of the two honest answers rather than a document. */
-export const isNoDocument = (source: SourceId): boolean => source === COMMON_PRACTICE || source === FROM_MEMORY;
+/** Whether a source id is one of the honest answers rather than a document. */
+export const isNoDocument = (source: SourceId): boolean => [COMMON_PRACTICE, FROM_MEMORY, OWN_LINE].includes(source);
