@@ -66,59 +66,87 @@ export const cylinderCheck = record({
   substitutions: z.array(record({ part: oneOf(SWAP_PARTS), cured: z.boolean({ error: 'give true or false' }) })).optional(),
 });
 
-const sheetFields = record({
-  format: z.literal('corenose.reading-sheet', { error: 'give "corenose.reading-sheet"' }),
-  version: z.literal(1, { error: 'this program reads version 1' }),
+const heading = {
   title: text(200).optional(),
   date: z.union([z.iso.date(), z.iso.datetime({ offset: true, local: true })], { error: 'not an ISO 8601 date; give for example 2026-03-14 or 2026-03-14T09:30:00Z' }).optional(),
-  engine: engineFields,
+};
+const observed = {
   conditions: conditions.optional(),
   symptoms: z.array(record({ what: oneOf(SYMPTOMS), cylinder: cylinderNumber.optional() })).optional(),
   symptomsAbsent: z.array(oneOf(SYMPTOMS)).optional(),
   plugs: z.array(plug, { error: 'missing; give one entry for each plug that was read' }).min(1, { error: 'no plug; give at least one' }),
   cylinderChecks: z.array(cylinderCheck).optional(),
+};
+
+/** A cause that somebody put right, by its id in the findings; without cylinders, wherever it acts. */
+const cure = record({ cause: text(80).min(1, { error: 'empty; give the id of a cause' }), cylinders: z.array(cylinderNumber).min(1, { error: 'no cylinder; give at least one or leave the list out' }).optional() });
+/** The reading before of the same engine. `done`: put right between the two; `tried`: put right before that reading, which it had not changed. */
+export const since = record({ reading: record({ ...heading, ...observed }), done: z.array(cure).optional(), tried: z.array(cure).optional() });
+
+const sheetFields = record({
+  format: z.literal('corenose.reading-sheet', { error: 'give "corenose.reading-sheet"' }),
+  version: z.literal(1, { error: 'this program reads version 1' }),
+  ...heading,
+  engine: engineFields,
+  ...observed,
+  since: since.optional(),
 });
 
 type Sheet = z.output<typeof sheetFields>;
-type Report = (path: (string | number)[], message: string) => void;
+type Path = readonly (string | number)[];
+type Report = (path: Path, message: string) => void;
+type Checked = Omit<Sheet, 'format' | 'version' | 'since'>;
 
-function checkCylinders(sheet: Sheet, report: Report): void {
-  const inRange = (n: number | undefined, path: (string | number)[]): void => {
-    if (n !== undefined && n > sheet.engine.cylinders) report(path, `there is no cylinder ${n}; allowed are 1 to ${sheet.engine.cylinders}`);
-  };
-  sheet.symptoms?.forEach((s, i) => inRange(s.cylinder, ['symptoms', i, 'cylinder']));
+function checkCylinder({ engine }: Checked, n: number | undefined, path: Path, report: Report): void {
+  if (n !== undefined && n > engine.cylinders) report(path, `there is no cylinder ${n}; allowed are 1 to ${engine.cylinders}`);
+}
+
+function checkCylinders(sheet: Checked, report: Report): void {
+  sheet.symptoms?.forEach((s, i) => checkCylinder(sheet, s.cylinder, ['symptoms', i, 'cylinder'], report));
   const seen = new Set<number>();
   sheet.cylinderChecks?.forEach((check, i) => {
-    inRange(check.cylinder, ['cylinderChecks', i, 'cylinder']);
+    checkCylinder(sheet, check.cylinder, ['cylinderChecks', i, 'cylinder'], report);
     if (seen.has(check.cylinder)) report(['cylinderChecks', i, 'cylinder'], `cylinder ${check.cylinder} stands here twice; put its checks in one entry`);
     seen.add(check.cylinder);
     if (check.differential && check.differential.heldKPa > check.differential.supplyKPa) report(['cylinderChecks', i, 'differential', 'heldKPa'], 'more held than supplied; held is at most the supply');
     check.swaps?.forEach((swap, s) => {
-      inRange(swap.to, ['cylinderChecks', i, 'swaps', s, 'to']);
+      checkCylinder(sheet, swap.to, ['cylinderChecks', i, 'swaps', s, 'to'], report);
       if (swap.to === check.cylinder) report(['cylinderChecks', i, 'swaps', s, 'to'], 'swapped with itself; name another cylinder');
     });
   });
 }
 
-function checkSymptoms(sheet: Sheet, report: Report): void {
+function checkSymptoms(sheet: Checked, report: Report): void {
   sheet.symptomsAbsent?.forEach((what, i) => {
     if (sheet.symptoms?.some((s) => s.what === what)) report(['symptomsAbsent', i], `"${what}" is also given as present; give one of the two`);
   });
 }
 
-function checkUnsure(sheet: Sheet, report: Report): void {
+function checkUnsure(sheet: Checked, report: Report): void {
   sheet.plugs.forEach((p, i) => p.tip?.unsure?.forEach((facet, u) => {
     if (p.tip?.[facet] === undefined) report(['plugs', i, 'tip', 'unsure', u], `"${facet}" is marked unsure but has no value; give the value or leave the mark out`);
   }));
 }
 
-export const readingSheet = sheetFields.superRefine((sheet, ctx) => {
-  const report: Report = (path, message) => ctx.addIssue({ code: 'custom', path, message });
-  checkEngine(sheet.engine, (path, message) => report(['engine', ...path], message));
+function checkReading(sheet: Checked, report: Report): void {
   checkPlaces(sheet.plugs, sheet.engine, ['plugs'], report);
   checkCylinders(sheet, report);
   checkSymptoms(sheet, report);
   checkUnsure(sheet, report);
+}
+
+function checkCures(sheet: Sheet, list: 'done' | 'tried', report: Report): void {
+  sheet.since?.[list]?.forEach(({ cylinders }, i) => cylinders?.forEach((n, c) => checkCylinder(sheet, n, ['since', list, i, 'cylinders', c], report)));
+}
+
+export const readingSheet = sheetFields.superRefine((sheet, ctx) => {
+  const report: Report = (path, message) => ctx.addIssue({ code: 'custom', path: [...path], message });
+  checkEngine(sheet.engine, (path, message) => report(['engine', ...path], message));
+  checkReading(sheet, report);
+  if (sheet.since === undefined) return;
+  checkReading({ ...sheet.since.reading, engine: sheet.engine }, (path, message) => report(['since', 'reading', ...path], message));
+  checkCures(sheet, 'done', report);
+  checkCures(sheet, 'tried', report);
 });
 
 export type ReadingSheet = Sheet;
@@ -129,6 +157,9 @@ export type Tip = { readonly [F in FacetName]?: FacetValue<F> | undefined } & {
 export type PlugReading = ReadingSheet['plugs'][number];
 export type Measured = z.output<typeof measured>;
 export type CylinderCheck = z.output<typeof cylinderCheck>;
+/** What a reading is compared with. */
+export type Since = z.output<typeof since>;
+export type Cure = z.output<typeof cure>;
 
 /** The one way in for a sheet of unknown origin. */
 export const parseReadingSheet = (input: unknown): Result<ReadingSheet, Problem[]> => parseStrictly(readingSheet, input);

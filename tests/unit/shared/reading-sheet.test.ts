@@ -67,6 +67,13 @@ describe('a reading sheet', () => {
     ['cylinderChecks.0.swaps.0.to: swapped with itself', { cylinderChecks: [{ cylinder: 1, swaps: [{ part: 'coil', to: 1, followed: true }] }] }],
     ['conditions.lambda: 14.7 is too large; give a lambda from 0.4 to 2.5', { conditions: { lambda: 14.7 } }],
     ['date: not an ISO 8601 date', { date: '14/03/2026' }],
+    ['since.reading: missing; give an object', { since: {} }],
+    ['since.reading.plugs: no plug; give at least one', { since: { reading: { plugs: [] } } }],
+    ['since.reading.plugs.0.cylinder: there is no cylinder 5; allowed are 1 to 4', { since: { reading: { plugs: [{ cylinder: 5 }] } } }],
+    ['since.reading.engine: unknown field; allowed are title, date, conditions', { since: { reading: { engine: fourCylinder, plugs: [{ cylinder: 1 }] } } }],
+    ['since.reading.symptomsAbsent.0: "misfire" is also given as present', { since: { reading: { symptoms: [{ what: 'misfire' }], symptomsAbsent: ['misfire'], plugs: [{ cylinder: 1 }] } } }],
+    ['since.done.0.cylinders.0: there is no cylinder 5', { since: { reading: { plugs: [{ cylinder: 1 }] }, done: [{ cause: 'guides-worn', cylinders: [5] }] } }],
+    ['since.tried.0.cause: missing; give text', { since: { reading: { plugs: [{ cylinder: 1 }] }, tried: [{}] } }],
   ])('tells %s', (start, change) => {
     expect(problems({ ...sootyThird, ...change })).toEqual([expect.stringContaining(start) as string]);
   });
