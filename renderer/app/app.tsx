@@ -8,7 +8,7 @@ import { useText } from '../text/index.ts';
 import { Notice } from '../ui/notice.tsx';
 import { useKeys } from '../ui/use-keys.ts';
 import styles from './app.module.css';
-import { Bar } from './bar.tsx';
+import { Bar, type Sheets } from './bar.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { ErrandsSheet } from './errands-sheet.tsx';
 import { focusOnBench, focusOnBenchIfFree } from './focus-on-bench.ts';
@@ -46,7 +46,7 @@ function useFocusOnBench(address: string): void {
   }, [address]);
 }
 
-function Bench({ route, onKeys }: { route: Route; onKeys: () => void }) {
+function Bench({ route, sheets }: { route: Route; sheets: Sheets }) {
   const ready = useStore((state) => state.info !== null);
   const startProblem = useStore((state) => state.startProblem);
   const text = useText();
@@ -59,10 +59,10 @@ function Bench({ route, onKeys }: { route: Route; onKeys: () => void }) {
       </main>
     );
   }
-  if (route.page === 'reading') return <ReadingFrame id={route.id} station={route.station} onKeys={onKeys} />;
+  if (route.page === 'reading') return <ReadingFrame id={route.id} station={route.station} sheets={sheets} />;
   return (
     <>
-      <Bar onKeys={onKeys} />
+      <Bar page={route.page} {...sheets} />
       <LibraryTrouble />
       <SaveProblem />
       <main id="bench" tabIndex={-1} className={styles.bench}>
@@ -87,7 +87,7 @@ export function App() {
   return (
     <ErrorBoundary text={text}>
       <button type="button" className={styles.skip} onClick={focusOnBench}>{text.shell.skip}</button>
-      <Bench route={route} onKeys={() => setKeysOpen(true)} />
+      <Bench route={route} sheets={{ onKeys: () => setKeysOpen(true), onErrands: () => setErrandsOpen(true) }} />
       <Messages />
       <ErrandsSheet open={errandsOpen} onOpenChange={setErrandsOpen} onKeys={() => setKeysOpen(true)} />
       <KeysSheet open={keysOpen} onOpenChange={setKeysOpen} />

@@ -8,7 +8,7 @@ import { Notice } from '../ui/notice.tsx';
 import { Said } from '../ui/said.tsx';
 import { useKeys } from '../ui/use-keys.ts';
 import appStyles from './app.module.css';
-import { Bar } from './bar.tsx';
+import { Bar, type Sheets } from './bar.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { focusOnBenchIfFree } from './focus-on-bench.ts';
 import { LibraryTrouble } from './library-trouble.tsx';
@@ -65,7 +65,7 @@ function useReadingKeys(id: string): void {
 }
 
 /** A reading on the bench: its head, the four stations, and the station at work, which has the rest of the window to itself. */
-export function ReadingFrame({ id, station, onKeys }: { id: string; station: Station; onKeys: () => void }) {
+export function ReadingFrame({ id, station, sheets }: { id: string; station: Station; sheets: Sheets }) {
   const text = useText();
   const { open, problem } = useOpened(id);
   useReadingKeys(id);
@@ -73,7 +73,7 @@ export function ReadingFrame({ id, station, onKeys }: { id: string; station: Sta
   if (!open) {
     return (
       <>
-        <Bar onKeys={onKeys} />
+        <Bar page="reading" {...sheets} />
         <LibraryTrouble />
         <main id="bench" tabIndex={-1} className={appStyles.bench}>
           {problem === null ? <p role="status">{text.shell.loading}</p> : (
@@ -85,7 +85,7 @@ export function ReadingFrame({ id, station, onKeys }: { id: string; station: Sta
   }
   return (
     <div className={styles.frame}>
-      <Bar onKeys={onKeys}><ReadingHead /></Bar>
+      <Bar page="reading" {...sheets}><ReadingHead /></Bar>
       <StationsRail id={id} station={station} />
       <div className={styles.notices}><LibraryTrouble /><SaveProblem /></div>
       <main id="bench" tabIndex={-1} className={styles.bench}>

@@ -1,6 +1,14 @@
 export const STATIONS = ['run', 'plugs', 'cylinders', 'findings'] as const;
 export type Station = (typeof STATIONS)[number];
 
+/** The pages of one engine, in the order of their tabs. */
+export const ENGINE_PAGES = ['engine', 'engine-heat'] as const;
+export type EnginePage = (typeof ENGINE_PAGES)[number];
+
+/** The places that the bar leads to from everywhere. */
+export type Place = 'shelf';
+export const PLACES: readonly Place[] = ['shelf'];
+
 export type Route =
   | { readonly page: 'shelf' }
   | { readonly page: 'engine-new' }

@@ -14,4 +14,5 @@ export const BackGlyph = () => <Glyph><path d="m11.5 4-6 6 6 6M6 10h11" /></Glyp
 export const UnfoldGlyph = () => <Glyph><path d="m5 8 5 5 5-5" /></Glyph>;
 export const TickGlyph = () => <Glyph><path d="m4 10.5 4 4 8-9" /></Glyph>;
 export const GearGlyph = () => <Glyph><path d="M3 6h8m4 0h2M3 14h2m4 0h8M11 3.8v4.4M7 11.8v4.4" /></Glyph>;
+export const ErrandsGlyph = () => <Glyph><path d="M3 5h9M3 10h6M3 15h5M11.5 13.5l2.5 2.5 4-5" /></Glyph>;
 export const KeysGlyph = () => <Glyph><path d="M2.5 5h15v10h-15zM6 8.4h.01M10 8.4h.01M14 8.4h.01M6.5 11.8h7" /></Glyph>;

@@ -1,10 +1,10 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { anchor, type TipReading } from '../../../core/thermal/anchor.ts';
 import type { Engine } from '../../../shared/formats/engine.ts';
+import { EngineHead } from '../../app/engine-head.tsx';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
-import { BackGlyph } from '../../ui/glyphs.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { answerOf, ladderOf, type Answer } from './answer.ts';
 import { DrivePart } from './drive-part.tsx';
@@ -57,15 +57,12 @@ function Station({ engine }: { engine: Engine }) {
 
 /** What moves the heat of a tip and the voltage of its gap, for one engine. */
 export function HeatScreen({ id }: { id: string }) {
-  const { engines, heat, shell } = useText();
+  const { shell } = useText();
   const record = useStore((state) => state.engines.find((engine) => engine.id === id));
   if (record === undefined) return <Notice title={shell.notHere}><a href={hrefOf({ page: 'shelf' })}>{shell.allEngines}</a></Notice>;
   return (
     <>
-      <header className={styles.head}>
-        <a className={styles.back} href={hrefOf({ page: 'engine', id })}><BackGlyph />{heat.back(record.engine.name ?? engines.unnamed)}</a>
-        <h1>{heat.title}</h1>
-      </header>
+      <EngineHead record={record} page="engine-heat" />
       <Station key={id} engine={record.engine} />
     </>
   );

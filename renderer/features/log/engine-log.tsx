@@ -1,10 +1,10 @@
 import { useEffect } from 'react';
 import type { EngineRecord } from '../../../shared/channels.ts';
+import { EngineHead } from '../../app/engine-head.tsx';
 import { hrefOf } from '../../app/route.ts';
 import { navigate } from '../../app/use-route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
-import { BackGlyph } from '../../ui/glyphs.tsx';
 import { ButtonLink } from '../../ui/button.tsx';
 import { Menu } from '../../ui/menu.tsx';
 import { Notice } from '../../ui/notice.tsx';
@@ -14,7 +14,7 @@ import styles from './engine-log.module.css';
 import { ReadingRow } from './reading-row.tsx';
 
 function Head({ record }: { record: EngineRecord }) {
-  const { engines, heat, shell } = useText();
+  const { engines, shell } = useText();
   const { removeEngine, restoreEngine, tell } = useStore.getState();
   const draft = useStore((state) => state.log?.engineId === record.id && state.log.readings.some((reading) => reading.state === 'draft'));
   const name = record.engine.name ?? engines.unnamed;
@@ -33,21 +33,13 @@ function Head({ record }: { record: EngineRecord }) {
     navigate({ page: 'shelf' });
   };
   return (
-    <header className={styles.head}>
-      <a className={styles.back} href={hrefOf({ page: 'shelf' })}><BackGlyph />{shell.allEngines}</a>
-      <div className={styles.names}>
-        <h1>{name}</h1>
-        <p className={styles.soft}>{engines.summary(record.engine)}</p>
-      </div>
-      <div className={styles.tools}>
-        <StartReading look="main" engineId={record.id} label={start} words={start} />
-        <ButtonLink href={hrefOf({ page: 'engine-heat', id: record.id })}>{heat.open}</ButtonLink>
-        <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
-        <ImportSheet label={engines.import} />
-        <Menu words={engines.page.more} name={engines.page.moreOf(name)}
-          items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
-      </div>
-    </header>
+    <EngineHead record={record} page="engine">
+      <StartReading look="main" engineId={record.id} label={start} words={start} />
+      <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
+      <ImportSheet label={engines.import} />
+      <Menu words={engines.page.more} name={engines.page.moreOf(name)}
+        items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
+    </EngineHead>
   );
 }
 

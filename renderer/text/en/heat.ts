@@ -24,10 +24,7 @@ const prices = {
 const columns = { seconds: 'seconds', rpm: 'speed', load: 'load', lambda: 'lambda' };
 
 export const heat = {
-  title: 'Heat and spark',
   titleOf: (engine: string): string => `Heat and spark · ${engine}`,
-  open: 'Heat and spark',
-  back: (engine: string): string => engine,
   setting: 'Running',
   sliders, grades, prices,
   fuel: 'Fuel',

@@ -1,5 +1,5 @@
 import type { AppError } from '../../../shared/channels.ts';
-import type { Station } from '../../app/route.ts';
+import type { EnginePage, Place, Station } from '../../app/route.ts';
 
 const stations: Record<Station, string> = { run: 'The run', plugs: 'The plugs', cylinders: 'The cylinders', findings: 'Findings' };
 
@@ -20,6 +20,7 @@ const shortcuts: readonly Shortcut[] = [
 /** Things to do, as one would ask for them. `…Key`: the key that does the same. */
 const errands = {
   title: 'Errands',
+  open: 'Errands: find anything that can be done (Ctrl K)',
   find: 'What is to be done?',
   hint: 'for example plug 3, keep, inch',
   none: 'Nothing here is called that.',
@@ -39,6 +40,9 @@ const errands = {
   textSize: { normal: 'Text: normal size', large: 'Text: large' },
 };
 
+const places: Readonly<Record<Place, string>> = { shelf: 'Engines' };
+const enginePages: Readonly<Record<EnginePage, string>> = { engine: 'Readings', 'engine-heat': 'Heat and spark' };
+
 export const shell = {
   name: 'Corenose',
   skip: 'Skip to the bench',
@@ -54,6 +58,10 @@ export const shell = {
   redone: (station: string): string => `Done again at another station: ${station}.`,
   settings: 'Settings',
   allEngines: 'All engines',
+  places,
+  placesName: 'Places',
+  enginePages,
+  enginePagesName: 'Pages of this engine',
   back: 'Back',
   tryAgain: 'Try again',
   cancel: 'Leave it',

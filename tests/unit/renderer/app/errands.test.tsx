@@ -40,6 +40,12 @@ describe('an errand, asked for by its words from the keyboard', () => {
     expect(screen.queryByRole('dialog')).toBeNull();
   });
 
+  it('is found without a keyboard, from the button in the bar', async () => {
+    await user.click(screen.getByRole('button', { name: /^Errands/ }));
+    await user.click(await screen.findByRole('option', { name: /^Go to findings/ }));
+    await waitFor(() => expect(window.location.hash).toBe(`#/reading/${id}/findings`));
+  });
+
   it('keeps the reading, and then there is nothing left to keep', async () => {
     await ask('keep{Enter}');
     await waitFor(() => expect(host.readings.get(id)?.state).toBe('kept'));
