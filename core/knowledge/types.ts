@@ -22,13 +22,16 @@ export const FROM_MEMORY = 'from memory';
 /** A line that the people of a workshop added on their own word. The program's own knowledge has none. */
 export const OWN_LINE = 'own line';
 
+/** What a source says that contradicts a line. */
+export type Dissent = { readonly source: SourceId; readonly says: string };
+
 type Grounds = {
   /** The reason in plain words, one sentence. */
   readonly because: string;
   /** One source or several that agree. */
   readonly source: SourceId | readonly SourceId[];
-  /** A source that says otherwise, and what it says. Shown, never silently settled. */
-  readonly against?: { readonly source: SourceId; readonly says: string };
+  /** A source that says otherwise, or several. Shown, never silently settled. */
+  readonly against?: Dissent | readonly Dissent[];
   /** Who of the workshop added this line; absent on the program's own. */
   readonly addedBy?: string;
 };

@@ -21,13 +21,13 @@ describe('sources that differ', () => {
   const lines = groundedLines(KNOWLEDGE);
 
   it.each(DISPUTED)('both stand on %s', (_what, place, against) => {
-    expect(lines.find((line) => line.place === place)?.against).toEqual([against]);
+    expect(lines.find((line) => line.place === place)?.against).toContain(against);
   });
 
   it('say in words what they hold against the line', () => {
     const { causes, conditions, checks, stopRules } = KNOWLEDGE;
     const links = [...causes.flatMap((c) => [...c.makes, ...c.gives]), ...conditions.flatMap((c) => [...c.shows, ...c.gives])];
-    const said = [...links, ...checks, ...stopRules].flatMap((line) => line.against?.says ?? []);
+    const said = [...links, ...checks, ...stopRules].flatMap(({ against }) => (against === undefined ? [] : [against].flat().map(({ says }) => says)));
     expect(said.length).toBeGreaterThanOrEqual(DISPUTED.length);
     expect(said.filter((words) => words.length < 20)).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { givesKey, makesKey, movedKey, showsKey } from '../line-keys.ts';
-import { COMMON_PRACTICE, FROM_MEMORY, OWN_LINE, type Knowledge, type SourceId } from '../types.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, OWN_LINE, type Dissent, type Knowledge, type SourceId } from '../types.ts';
 
 /** A line that has to say why and from where. */
 export type GroundedLine = {
@@ -9,10 +9,10 @@ export type GroundedLine = {
   readonly against: readonly SourceId[];
 };
 
-type Grounds = { readonly because: string; readonly source: SourceId | readonly SourceId[]; readonly against?: { readonly source: SourceId } };
+type Grounds = { readonly because: string; readonly source: SourceId | readonly SourceId[]; readonly against?: Dissent | readonly Dissent[] };
 
 const line = (place: string, { because, source, against }: Grounds): GroundedLine => ({
-  place, because, sources: [source].flat(), against: against === undefined ? [] : [against.source],
+  place, because, sources: [source].flat(), against: against === undefined ? [] : [against].flat().map((dissent) => dissent.source),
 });
 
 /** Every line of the knowledge that carries grounds, with its place. */
