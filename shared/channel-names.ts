@@ -4,6 +4,7 @@ export const CHANNELS = [
   'settings.get', 'settings.save',
   'library.use', 'library.recover',
   'engine.list', 'engine.save', 'engine.remove', 'engine.restore',
+  'engine-draft.list', 'engine-draft.keep',
   'reading.list', 'reading.get', 'reading.start', 'reading.save', 'reading.keep', 'reading.reopen', 'reading.remove', 'reading.restore',
   'reading.import', 'reading.export',
   'heat.record', 'heat.add', 'heat.remove', 'heat.restore',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Channel } from './channel-names.ts';
+import { engineDraftChannels } from './channels-engine-draft.ts';
 import { heatChannels } from './channels-heat.ts';
 import { engine } from './formats/engine.ts';
 import { findings } from './formats/findings.v1.ts';
@@ -94,6 +95,7 @@ export const channels = {
     output: record({ engineId: id, readingId: id, known: z.boolean() }),
   },
   'reading.export': { input: record({ id }), output: record({ fileName: text(200), text: z.string() }) },
+  ...engineDraftChannels,
   ...heatChannels,
   diagnose: { input: record({ sheet: readingSheet }), output: findings },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;

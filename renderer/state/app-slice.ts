@@ -26,7 +26,7 @@ export type AppSlice = {
 export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
   let lastMessage = 0;
   const adopt = async (info: AppInfo): Promise<void> => {
-    set({ info, startProblem: null, reading: null, log: null, engineDrafts: keptDrafts(info.library.folder) });
+    set({ info, startProblem: null, reading: null, log: null, engineDrafts: await keptDrafts(), engineDraftProblem: null });
     await get().loadEngines();
   };
   return {
@@ -49,11 +49,13 @@ export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
     },
     openLibrary: async (kind) => {
       if (!(await get().flushReading())) return { code: 'conflict', message: 'The open reading is not saved yet; save it before the library is changed.' };
+      await get().draftsSettled();
       const reply = await bridge['library.use']({ kind });
       if (reply.ok) await adopt(reply.value);
       return reply.ok ? null : reply.error;
     },
     recoverLibrary: async (backup) => {
+      await get().draftsSettled();
       const reply = await bridge['library.recover']({ backup });
       if (reply.ok) await adopt(reply.value);
       return reply.ok ? null : reply.error;

@@ -3,7 +3,7 @@ import type { Engine } from '../../shared/formats/engine.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
 import { bridge } from '../app/bridge.ts';
 import type { EngineDraft } from './engine-draft.ts';
-import { keepDrafts } from './kept-drafts.ts';
+import { createDraftKeeping, type DraftKeeping } from './kept-drafts.ts';
 import type { SliceCreator } from './store.ts';
 
 export type EnginesSlice = {
@@ -14,6 +14,9 @@ export type EnginesSlice = {
   readonly log: { readonly engineId: string; readonly readings: readonly ReadingSummary[] } | null;
   /** Engines being written down and not saved yet, by engine id; 'new' is one that is not on the shelf. They outlive a change of screen and a lost page. */
   readonly engineDrafts: Readonly<Record<string, EngineDraft>>;
+  /** Why the last change of one could not be kept; it is still on the screen. */
+  readonly engineDraftProblem: AppError | null;
+  readonly draftsSettled: DraftKeeping['settled'];
   readonly setEngineDraft: (id: string, draft: EngineDraft | undefined) => void;
   readonly loadEngines: () => Promise<AppError | null>;
   readonly saveEngine: (id: string | null, engine: Engine) => Promise<Result<EngineRecord, AppError>>;
@@ -27,6 +30,7 @@ export type EnginesSlice = {
 };
 
 export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
+  const keeping = createDraftKeeping(() => get().engineDrafts, (engineDraftProblem) => set({ engineDraftProblem }));
   const reload = async (): Promise<void> => {
     await get().loadEngines();
     const open = get().log;
@@ -53,11 +57,12 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
     enginesProblem: null,
     log: null,
     engineDrafts: {},
+    engineDraftProblem: null,
+    draftsSettled: keeping.settled,
     setEngineDraft: (id, draft) => {
       const { [id]: _, ...others } = get().engineDrafts;
-      const engineDrafts = draft === undefined ? others : { ...others, [id]: draft };
-      set({ engineDrafts });
-      keepDrafts(get().info?.library.folder ?? '', engineDrafts);
+      set({ engineDrafts: draft === undefined ? others : { ...others, [id]: draft } });
+      keeping.keep(id);
     },
     loadEngines: async () => {
       const reply = await bridge['engine.list'](null);

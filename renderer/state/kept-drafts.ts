@@ -1,28 +1,38 @@
-import { z } from 'zod';
+import type { AppError } from '../../shared/channels.ts';
+import { bridge } from '../app/bridge.ts';
 import type { EngineDraft } from './engine-draft.ts';
 
-type Drafts = Readonly<Record<string, EngineDraft>>;
+export type Drafts = Readonly<Record<string, EngineDraft>>;
 
-/** A draft may hold half a heat value, so its fields are checked when it is saved, not here. */
-const format = z.record(z.string(), z.strictObject({ fields: z.record(z.string(), z.unknown()), raw: z.record(z.string(), z.string()) }));
-const placeOf = (folder: string): string => `engine drafts of ${folder}`;
+export type DraftKeeping = {
+  /** Has the library keep the draft of this engine as it is now. */
+  readonly keep: (of: string) => void;
+  /** Resolves once nothing is on its way to the library any more. */
+  readonly settled: () => Promise<void>;
+};
 
-/** Engines that were being written down in this library when the page went away; none when what is found there cannot be read. */
-export function keptDrafts(folder: string): Drafts {
-  try {
-    const parsed = format.safeParse(JSON.parse(localStorage.getItem(placeOf(folder)) ?? '{}'));
-    return parsed.success ? parsed.data : {};
-  } catch {
-    return {};
-  }
+/** Engines that are being written down in the open library; none when they cannot be read. */
+export async function keptDrafts(): Promise<Drafts> {
+  const reply = await bridge['engine-draft.list'](null);
+  return reply.ok ? reply.value : {};
 }
 
-/** Keeps them beside the page until they are saved. A browser that refuses leaves them on the screen only. */
-export function keepDrafts(folder: string, drafts: Drafts): void {
-  try {
-    if (Object.keys(drafts).length === 0) localStorage.removeItem(placeOf(folder));
-    else localStorage.setItem(placeOf(folder), JSON.stringify(drafts));
-  } catch {
-    // The draft is on the screen; saving the engine still works.
-  }
+/** Sends drafts to the library, one at a time; what changes meanwhile goes with the next one. `told`: what came of the last. */
+export function createDraftKeeping(current: () => Drafts, told: (error: AppError | null) => void): DraftKeeping {
+  const waiting = new Set<string>();
+  let running: Promise<void> | null = null;
+  const run = async (): Promise<void> => {
+    for (const of of waiting) {
+      waiting.delete(of);
+      const reply = await bridge['engine-draft.keep']({ of, draft: current()[of] ?? null });
+      told(reply.ok ? null : reply.error);
+    }
+  };
+  return {
+    keep: (of) => {
+      waiting.add(of);
+      running ??= run().finally(() => { running = null; });
+    },
+    settled: async () => { await running; },
+  };
 }

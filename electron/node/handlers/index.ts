@@ -1,4 +1,5 @@
 import type { Handlers } from '../../../shared/channels.ts';
+import { engineDraftHandlers } from './engine-drafts.ts';
 import { engineHandlers } from './engines.ts';
 import type { Given } from './given.ts';
 import { heatHandlers } from './heat.ts';
@@ -8,5 +9,5 @@ import { sheetHandlers } from './sheets.ts';
 
 /** The one set of handlers behind every host. */
 export const handlersFor = (given: Given): Handlers => ({
-  ...libraryHandlers(given), ...engineHandlers(given), ...readingHandlers(given), ...sheetHandlers(given), ...heatHandlers(given),
+  ...libraryHandlers(given), ...engineHandlers(given), ...engineDraftHandlers(given), ...readingHandlers(given), ...sheetHandlers(given), ...heatHandlers(given),
 });

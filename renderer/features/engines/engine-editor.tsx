@@ -62,6 +62,7 @@ export function EngineEditor({ id }: { id: string | null }) {
   const { engines: { edit, unnamed }, shell } = useText();
   const [tried, setTried] = useState(false);
   const editing = useEngineDraft(id, tried);
+  const draftProblem = useStore((state) => state.engineDraftProblem);
   const { saveEngine, setEngineDraft, tell } = useStore.getState();
   const checked = checkedDraft(editing.draft);
   const name = editing.draft.fields.name ?? unnamed;
@@ -91,6 +92,7 @@ export function EngineEditor({ id }: { id: string | null }) {
         </div>
         <aside className={styles.side}>
           <Preview />
+          {draftProblem !== null && <Notice tone="problem" title={edit.notKept}>{shell.error(draftProblem)}</Notice>}
           {tried && !checked.ok && (
             <Notice tone="problem" title={edit.problems}><ul>{checked.error.map(({ path, message }) => <li key={path}>{`${edit.placeName(path)}: ${message}`}</li>)}</ul></Notice>
           )}

@@ -90,6 +90,7 @@ export const engines = {
     title: (name: string): string => `Change ${name}`,
     save: 'Save the engine',
     discard: 'Drop the changes',
+    notKept: 'What is written here is on this screen only',
     need: 'The use and the number of cylinders are enough. All else sharpens what the plugs can tell.',
     placeName: (path: string): string => places[path.split('.')[0] ?? ''] ?? path,
     problems: 'Some things cannot be taken yet',

@@ -224,6 +224,7 @@ it('an engine that was being written down when the page went away is offered aga
   freshPage();
   await store().start();
   store().setEngineDraft('new', { fields: { name: 'Half written', cylinders: 3, fitment: { heat: { scale: 'Kelvane' } as never } }, raw: { 'fitment.reachMm': '19mm' } });
+  await store().draftsSettled();
   useStore.setState(useStore.getInitialState(), true);
   render(<App />);
   expect(await screen.findByText('Half written is not saved yet.')).toBeTruthy();

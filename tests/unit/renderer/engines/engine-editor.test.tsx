@@ -1,4 +1,4 @@
-import { render, screen, within } from '@testing-library/react';
+import { render, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { EngineEditor, EngineShelf } from '../../../../renderer/features/engines/index.ts';
@@ -89,6 +89,16 @@ describe('the engine editor', () => {
     shelf.unmount();
     render(<EngineEditor id={null} />);
     expect(screen.getByRole('textbox', { name: 'Name' })).toHaveProperty('value', 'Bench four');
+  });
+
+  it('says when what is typed could not be kept in the library, and only for as long as that is so', async () => {
+    render(<EngineEditor id={null} />);
+    host.failing['engine-draft.keep'] = { code: 'read-only', message: 'Only for reading.' };
+    await user.type(screen.getByRole('textbox', { name: 'Name' }), 'B');
+    expect((await screen.findByRole('alert')).textContent).toContain('Only for reading.');
+    delete host.failing['engine-draft.keep'];
+    await user.type(screen.getByRole('textbox', { name: 'Name' }), 'e');
+    await waitFor(() => expect(screen.queryByRole('alert')).toBeNull());
   });
 
   it('shows a gap in inches to who works in inches, and stores millimetres', async () => {

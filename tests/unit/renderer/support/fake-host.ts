@@ -1,5 +1,6 @@
 import { plugPlaces } from '../../../../core/domain/plugs.ts';
 import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Bridge, type EngineRecord, type ReadingRecord } from '../../../../shared/channels.ts';
+import type { DraftOf, KeptEngineDraft } from '../../../../shared/channels-engine-draft.ts';
 import { CHANNELS, type Channel } from '../../../../shared/channel-names.ts';
 import type { HeatEntryRecord } from '../../../../shared/channels-heat.ts';
 import type { Findings } from '../../../../shared/formats/findings.v1.ts';
@@ -32,6 +33,9 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
   let ids = 0;
   const engines = new Map<string, EngineRecord>();
   const readings = new Map<string, ReadingRecord>();
+  /** Each library has its own. */
+  const drafts = { own: new Map<DraftOf, KeptEngineDraft>(), demo: new Map<DraftOf, KeptEngineDraft>() };
+  let inUse: 'own' | 'demo' = 'own';
   const removed = new Set<string>();
   const heatEntries = new Map<string, HeatEntryRecord>();
   const calls: Channel[] = [];
@@ -48,7 +52,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'app.info': async () => ok(appInfo(library)),
     'settings.get': async () => ok(DEFAULT_SETTINGS),
     'settings.save': async (settings) => ok(settings),
-    'library.use': async ({ kind }) => ok(appInfo({ kind, folder: kind === 'demo' ? '/bench/demo' : '/bench' })),
+    'library.use': async ({ kind }) => { inUse = kind; return ok(appInfo({ kind, folder: kind === 'demo' ? '/bench/demo' : '/bench' })); },
     'library.recover': async () => ok(appInfo({})),
     'engine.list': async () => ok([...engines.values()].filter(({ id }) => !removed.has(id)).map((engine) => {
       const states = [...readings.values()].filter(({ id, engineId }) => engineId === engine.id && !removed.has(id)).map(({ state }) => state);
@@ -61,6 +65,12 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     },
     'engine.remove': async ({ id }) => { removed.add(id); return ok(null); },
     'engine.restore': async ({ id }) => { removed.delete(id); return ok(engines.get(id)!); },
+    'engine-draft.list': async () => ok(Object.fromEntries(drafts[inUse])),
+    'engine-draft.keep': async ({ of, draft }) => {
+      if (draft === null) drafts[inUse].delete(of);
+      else drafts[inUse].set(of, draft);
+      return ok(null);
+    },
     'reading.list': async ({ engineId }) => ok([...readings.values()].filter((record) => record.engineId === engineId && !removed.has(record.id)).map((record) => ({
       id: record.id, engineId, title: record.sheet.title ?? '', date: record.sheet.date ?? null, state: record.state, changedAt: NOW, plugsRead: 0,
       verdicts: record.findings?.plugs.map((plug) => plug.verdict) ?? [],

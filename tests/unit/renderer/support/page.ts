@@ -25,7 +25,6 @@ export function freshPage(library: Partial<AppInfo['library']> = {}): FakeHost {
   vi.stubGlobal('corenose', host.bridge);
   useStore.setState(useStore.getInitialState(), true);
   window.location.hash = '';
-  localStorage.clear();
   return host;
 }
 
