@@ -8,6 +8,7 @@ export const CHANNELS = [
   'reading.list', 'reading.get', 'reading.start', 'reading.save', 'reading.keep', 'reading.reopen', 'reading.remove', 'reading.restore',
   'reading.import', 'reading.export',
   'heat.record', 'heat.add', 'heat.remove', 'heat.restore',
+  'shop.list', 'shop.save', 'shop.remove', 'shop.restore', 'shop.import', 'shop.export',
   'diagnose',
 ] as const;
 export type Channel = (typeof CHANNELS)[number];

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Channel } from './channel-names.ts';
 import { engineDraftChannels } from './channels-engine-draft.ts';
 import { heatChannels } from './channels-heat.ts';
+import { shopChannels } from './channels-shop.ts';
 import { engine } from './formats/engine.ts';
 import { findings } from './formats/findings.v1.ts';
 import { readingSheet } from './formats/reading-sheet.v1.ts';
@@ -97,6 +98,7 @@ export const channels = {
   'reading.export': { input: record({ id }), output: record({ fileName: text(200), text: z.string() }) },
   ...engineDraftChannels,
   ...heatChannels,
+  ...shopChannels,
   diagnose: { input: record({ sheet: readingSheet }), output: findings },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;
 

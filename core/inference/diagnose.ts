@@ -2,7 +2,9 @@ import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shar
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Risk, Verdict } from '../../shared/vocabulary/verdicts.ts';
 import type { Cause, Check, Knowledge } from '../knowledge/types.ts';
-import { conclude, ranked, type Conclusion, type Judged } from './conclude.ts';
+import { graver } from '../shop-lines/guards.ts';
+import { ranked, type Conclusion, type Judged } from './conclude.ts';
+import { concludeWith, type Guarded, type Shop } from './conclude-with.ts';
 import { doubtsFor } from './doubts.ts';
 import type { PlugEvidence } from './evidence.ts';
 import { explainCause, removalsFor, type Removals } from './explain.ts';
@@ -14,7 +16,8 @@ import { cautionsFor, stopLines, type Stop } from './stop-rules.ts';
 import { patternText, verdictSentence } from './summary.ts';
 import type { PlugVerdict } from './verdict.ts';
 
-export type Given = { readonly knowledge: Knowledge; readonly digest: string };
+/** `shop`: absent when the knowledge is the program's own. */
+export type Given = { readonly knowledge: Knowledge; readonly digest: string; readonly shop?: Shop };
 
 const MOST_CAUSES = 5;
 const LEAST_CAUSE = 0.03;
@@ -40,6 +43,13 @@ function riskOf({ beliefs }: PlugVerdict, stops: readonly Stop[], plug: PlugEvid
 }
 
 /** Whether a cause can have made a plug so judged; of a plug that could not be judged, any cause but a harmless one. */
+/** The graver of what follows with the workshop's lines and without them. */
+function guardedRisk({ plug, judgement }: Judged, { stops, guard }: Context): Risk {
+  const risk = riskOf(judgement, stops, plug);
+  const own = guard?.judged.find((judged) => judged.plug.key === plug.key);
+  return own === undefined ? risk : graver(risk, riskOf(own.judgement, [], own.plug));
+}
+
 function makersOf(verdicts: readonly Verdict[], { conditions }: Knowledge): (cause: Cause) => boolean {
   const made = new Set(conditions.filter((c) => verdicts.includes(c.verdict)).map((c) => c.id));
   return (cause) => !cause.harmless && (verdicts.includes('undetermined') || cause.makes.some((link) => made.has(link.condition)));
@@ -51,6 +61,7 @@ type Context = {
   readonly removals: Removals;
   readonly stops: readonly Stop[];
   readonly worlds: (cylinder: number) => readonly World[];
+  readonly guard: Conclusion | undefined;
 };
 
 /** Checks on what made the plug so; when nothing more can be told about that, on its second judgements too. */
@@ -70,7 +81,7 @@ function checksFor({ plug, judgement }: Judged, scope: Check['scope'], { knowled
 }
 
 function plugFindings(judged: Judged, context: Context): PlugFindings {
-  const { knowledge, solution, removals, stops } = context;
+  const { knowledge, solution, removals } = context;
   const { plug, judgement } = judged;
   const { cylinder, position } = plug.place;
   const reaching = [...solution.network.shared, ...(solution.network.local.get(cylinder) ?? [])].filter((i) => i.plugs.includes(plug.key));
@@ -83,7 +94,7 @@ function plugFindings(judged: Judged, context: Context): PlugFindings {
     also: [...judgement.also],
     belief: judgement.belief,
     thermal: judgement.thermal,
-    preIgnitionRisk: riskOf(judgement, stops, plug),
+    preIgnitionRisk: guardedRisk(judged, context),
     causes: causes.map((i) => explainCause(i, solution, removals, knowledge)),
     nextChecks: open ? checksFor(judged, 'cylinder', context) : [],
     doubts: doubtsFor(plug, judgement, solution.evidence, knowledge),
@@ -112,13 +123,14 @@ function engineFindings(plugs: readonly PlugFindings[], judged: readonly Judged[
   };
 }
 
-function contextOf({ solution, judged, stops }: Conclusion, knowledge: Knowledge): Context {
+function contextOf({ solution, judged, stops, guard }: Guarded, knowledge: Knowledge): Context {
   const troubled = [...new Set(judged.filter(isFaulty).map(({ plug }) => plug.place.cylinder))];
   return {
     knowledge,
     solution,
     stops,
     removals: removalsFor(solution, troubled),
+    guard,
     worlds: once((cylinder) => worldsOf(solution, cylinder)),
   };
 }
@@ -128,8 +140,8 @@ function contextOf({ solution, judged, stops }: Conclusion, knowledge: Knowledge
  * @param sheet a parsed reading sheet
  * @param given the knowledge and its digest, which only the host can compute
  */
-export function diagnose(sheet: ReadingSheet, { knowledge, digest }: Given): Findings {
-  const conclusion = conclude(sheet, knowledge);
+export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given): Findings {
+  const conclusion = concludeWith(sheet, knowledge, shop);
   const { judged, stops, heat } = conclusion;
   const context = contextOf(conclusion, knowledge);
   const plugs = judged.filter(({ plug }) => plug.reading !== undefined).map((j) => plugFindings(j, context));
@@ -148,7 +160,7 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest }: Given): Fin
   return rounded({
     format: 'corenose.findings',
     version: 1,
-    knowledge: { version: knowledge.version, digest },
+    knowledge: { version: knowledge.version, digest, ...(shop !== undefined && { shopLines: [...shop.lines] }) },
     summary: `${verdictSentence(plugs)}${first === undefined ? '' : ` First: ${first.do}`}`,
     plugs,
     engine,

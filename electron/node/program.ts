@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { AppInfo, LibraryState } from '../../shared/channels.ts';
 import { fillWithSeeds } from './demo.ts';
 import { diagnoseSheet, KNOWLEDGE_VERSION } from './diagnosing.ts';
@@ -27,7 +28,8 @@ export async function openProgram({ host, version, folder, kind, log }: ProgramG
     });
   };
   const shelf = await openShelf({ folder, clock, fillDemo }, kind);
-  const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, about: { version, host, knowledge: KNOWLEDGE_VERSION } }), log);
+  const about = { version, host, knowledge: KNOWLEDGE_VERSION };
+  const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, about }), log);
   return {
     door,
     library: shelf.state,

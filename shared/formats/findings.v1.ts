@@ -3,6 +3,8 @@ import { POSITIONS } from '../vocabulary/engine.ts';
 import { RISKS, SCOPES, VERDICTS } from '../vocabulary/verdicts.ts';
 import { cylinderNumber } from './engine.ts';
 import { amount, count, oneOf, record, text } from './strict.ts';
+import { shopLine } from './shop-lines.v1.ts';
+import { heatModel } from './heat-model.v1.ts';
 
 const line = text(2000);
 const belief = amount('a belief', 0, 1);
@@ -44,7 +46,8 @@ const plugFindings = record({
 export const findings = record({
   format: z.literal('corenose.findings'),
   version: z.literal(1),
-  knowledge: record({ version: text(40), digest: text(80) }),
+  /** `shopLines`: the lines of the workshop that took part; absent when the program's own knowledge stood alone. */
+  knowledge: record({ version: text(40), digest: text(80), shopLines: z.array(shopLine).optional() }),
   summary: line,
   plugs: z.array(plugFindings),
   engine: record({ pattern: line, causes: z.array(cause), nextChecks: z.array(nextCheck) }),

@@ -36,7 +36,7 @@ export const MOST_NAME = 60;
 export const shopLine = record({ id: plainId, on: z.boolean({ error: 'give true or false' }), by: text(MOST_NAME), because: text(MOST_REASON), says });
 
 /** More lines than this are no longer read by anybody. */
-const MOST_LINES = 500;
+const MOST_LINES = 200;
 
 export const shopLines = record({
   format: z.literal('corenose.shop-lines', { error: 'not a file of shop lines; its format is "corenose.shop-lines"' }),

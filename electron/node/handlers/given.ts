@@ -1,7 +1,9 @@
 import type { Kysely } from 'kysely';
+import type { Knowledge } from '../../../core/knowledge/types.ts';
 import type { AppError, AppInfo } from '../../../shared/channels.ts';
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
+import type { ShopLine } from '../../../shared/formats/shop-lines.v1.ts';
 import type { Result } from '../../../shared/result.ts';
 import type { LibraryShelf } from '../library-shelf.ts';
 import type { Tables } from '../storage/tables.ts';
@@ -11,7 +13,8 @@ export type Given = {
   readonly shelf: LibraryShelf;
   readonly clock: () => Date;
   readonly newId: () => string;
-  readonly diagnose: (sheet: ReadingSheet) => Findings;
+  readonly diagnose: (sheet: ReadingSheet, lines: readonly ShopLine[]) => Findings;
+  readonly knowledge: Knowledge;
   readonly about: Pick<AppInfo, 'version' | 'host' | 'knowledge'>;
 };
 

@@ -6,8 +6,10 @@ import { heatHandlers } from './heat.ts';
 import { libraryHandlers } from './library.ts';
 import { readingHandlers } from './readings.ts';
 import { sheetHandlers } from './sheets.ts';
+import { shopHandlers } from './shop.ts';
 
 /** The one set of handlers behind every host. */
 export const handlersFor = (given: Given): Handlers => ({
-  ...libraryHandlers(given), ...engineHandlers(given), ...engineDraftHandlers(given), ...readingHandlers(given), ...sheetHandlers(given), ...heatHandlers(given),
+  ...libraryHandlers(given), ...engineHandlers(given), ...engineDraftHandlers(given), ...readingHandlers(given), ...sheetHandlers(given),
+  ...heatHandlers(given), ...shopHandlers(given),
 });

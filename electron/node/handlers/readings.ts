@@ -5,6 +5,7 @@ import { newDraft, onEngine } from '../draft.ts';
 import { currentSheet, recordOf, sheetOf, summaryOf } from '../reading-record.ts';
 import { findEngine } from '../storage/engines.ts';
 import { addReading, changeReading, findReading, listReadings, setReadingRemoved } from '../storage/readings.ts';
+import { listShopLines } from '../storage/shop-lines.ts';
 import type { ReadingRow, Tables } from '../storage/tables.ts';
 import { conflict, notFound, reads, writes, type Given } from './given.ts';
 
@@ -67,7 +68,8 @@ async function keep({ clock, diagnose }: Given, db: Kysely<Tables>, id: string):
   if (row === undefined) return notFound('reading');
   if (row.state === 'kept') return found(db, id);
   const sheet = currentSheet(row, (await findEngine(db, row.engine_id))?.engine);
-  const change = { state: 'kept' as const, sheet: JSON.stringify(sheet), findings: JSON.stringify(diagnose(sheet)), changed_at: clock().toISOString() };
+  const findings = diagnose(sheet, await listShopLines(db));
+  const change = { state: 'kept' as const, sheet: JSON.stringify(sheet), findings: JSON.stringify(findings), changed_at: clock().toISOString() };
   return (await changeReading(db, id, row.revision, change)) ? found(db, id) : conflict(CHANGED_ELSEWHERE);
 }
 

@@ -1,4 +1,5 @@
 import type { Handlers } from '../../../shared/channels.ts';
+import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import { err, ok } from '../../../shared/result.ts';
 import { importSheets } from '../import-sheets.ts';
@@ -6,6 +7,7 @@ import { currentSheet } from '../reading-record.ts';
 import { parseSheetText } from '../sheet-text.ts';
 import { findEngine } from '../storage/engines.ts';
 import { findReading } from '../storage/readings.ts';
+import { listShopLines } from '../storage/shop-lines.ts';
 import { notFound, reads, writes, type Given } from './given.ts';
 
 type Group = Pick<Handlers, 'reading.import' | 'reading.export' | 'diagnose'>;
@@ -21,7 +23,9 @@ export function sheetHandlers(given: Given): Group {
     'reading.import': writes(given, async (db, { text }) => {
       const sheet = parseSheetText(text);
       if (!sheet.ok) return err({ code: 'bad-request', problems: sheet.error });
-      const [imported] = await importSheets(db, [sheet.value], { at: given.clock().toISOString(), newId: given.newId, diagnose: given.diagnose });
+      const lines = await listShopLines(db);
+      const diagnose = (one: ReadingSheet): Findings => given.diagnose(one, lines);
+      const [imported] = await importSheets(db, [sheet.value], { at: given.clock().toISOString(), newId: given.newId, diagnose });
       return imported === undefined ? notFound('sheet') : ok(imported);
     }),
     'reading.export': reads(given, async (db, { id }) => {
@@ -30,6 +34,9 @@ export function sheetHandlers(given: Given): Group {
       const sheet = currentSheet(row, (await findEngine(db, row.engine_id))?.engine);
       return ok({ fileName: fileNameOf(sheet), text: `${JSON.stringify(sheet, null, 2)}\n` });
     }),
-    diagnose: async ({ sheet }) => ok(given.diagnose(sheet)),
+    diagnose: async ({ sheet }) => {
+      const db = given.shelf.readable();
+      return ok(given.diagnose(sheet, db.ok ? await listShopLines(db.value) : []));
+    },
   };
 }

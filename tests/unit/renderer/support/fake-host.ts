@@ -5,6 +5,7 @@ import { CHANNELS, type Channel } from '../../../../shared/channel-names.ts';
 import type { HeatEntryRecord } from '../../../../shared/channels-heat.ts';
 import type { Findings } from '../../../../shared/formats/findings.v1.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
+import type { ShopLine } from '../../../../shared/formats/shop-lines.v1.ts';
 import { err, ok } from '../../../../shared/result.ts';
 
 const NOW = '2026-03-14T09:30:00Z';
@@ -36,6 +37,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
   /** Each library has its own. */
   const drafts = { own: new Map<DraftOf, KeptEngineDraft>(), demo: new Map<DraftOf, KeptEngineDraft>() };
   let inUse: 'own' | 'demo' = 'own';
+  const shopLines = new Map<string, ShopLine>();
   const removed = new Set<string>();
   const heatEntries = new Map<string, HeatEntryRecord>();
   const calls: Channel[] = [];
@@ -115,6 +117,16 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     },
     'heat.remove': async ({ id }) => { removed.add(id); return ok(null); },
     'heat.restore': async ({ id }) => { removed.delete(id); return ok(heatEntries.get(id)!); },
+    'shop.list': async () => ok([...shopLines.values()].filter(({ id }) => !removed.has(id))),
+    'shop.save': async ({ id, ...said }) => {
+      const line: ShopLine = { id: id ?? uuid(++ids), ...said };
+      shopLines.set(line.id, line);
+      return ok(line);
+    },
+    'shop.remove': async ({ id }) => { removed.add(id); return ok(null); },
+    'shop.restore': async ({ id }) => { removed.delete(id); return ok(shopLines.get(id)!); },
+    'shop.import': async () => ok({ added: 0, known: 0 }),
+    'shop.export': async () => ok({ fileName: 'own-lines.shop.json', text: JSON.stringify([...shopLines.values()]) }),
     diagnose: async () => ok(noFindings),
   };
   const counted = Object.fromEntries(CHANNELS.map((name) => [name, async (input: never) => {
