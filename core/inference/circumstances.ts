@@ -95,5 +95,6 @@ export function applies(needs: Needs | undefined, { engine, conditions }: Readin
     fits(engine.cooling, needs.cooling && [needs.cooling]),
     fits(conditions?.fuel, needs.fuel),
     fits(engine.plugsPerCylinder ?? 1, needs.plugsPerCylinder && [needs.plugsPerCylinder]),
+    needs.cylinders === undefined || engine.cylinders > 1,
   ].every(Boolean);
 }

@@ -97,6 +97,8 @@ export type Needs = {
   readonly cooling?: 'liquid' | 'air';
   readonly fuel?: readonly Fuel[];
   readonly plugsPerCylinder?: 2;
+  /** It speaks of one cylinder against the others, or of all together: with one cylinder there is no such thing. */
+  readonly cylinders?: 'several';
 };
 
 /**

@@ -4,10 +4,11 @@ import { COMMON_PRACTICE, type Cause } from '../types.ts';
 export const ageCauses: readonly Cause[] = [
   {
     id: 'plugs-old',
-    name: 'Plugs have done their time',
+    name: 'Plugs worn out, past their service life',
     synonyms: [
       'worn out plugs', 'normal wear', 'plugs beyond their service life', 'high mileage plugs', 'old plugs', 'plugs in service too long',
       'extended service', 'spark erosion', 'service interval overrun', 'electrodes worn by long service', 'plugs overdue for renewal',
+      'plugs worn', 'plugs due for renewal', 'electrode erosion',
     ],
     scope: 'engine',
     kind: 'age',
@@ -15,6 +16,7 @@ export const ageCauses: readonly Cause[] = [
     makes: [
       { condition: 'worn', strength: 'usually', because: 'Every spark takes metal along.', source: ['S03', 'S17'] },
       { condition: 'resistor-failed', strength: 'hardly ever', because: 'Old resistors drift.', source: 'S54' },
+      { condition: 'flashover', strength: 'hardly ever', because: 'The grown gap sends the spark down the outside.', source: ['W17', 'S03'] },
     ],
     shows: [],
     gives: [
@@ -41,6 +43,7 @@ export const ageCauses: readonly Cause[] = [
     kind: 'age',
     part: 'plug',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [{ condition: 'worn', strength: 'usually', because: 'One worn plug among newer ones was not renewed with them.', source: 'S17' }],
     shows: [],
     gives: [],

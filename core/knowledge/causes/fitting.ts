@@ -6,8 +6,8 @@ export const fittingCauses: readonly Cause[] = [
     id: 'plug-loose',
     name: 'Plug loose or undertightened',
     synonyms: [
-      'loose plug', 'plug not tight', 'undertightened plug', 'insufficient tightening torque', 'spark plug not tightened',
-      'improperly installed plug', 'plug vibrated loose', 'plug not seated', 'too little torque on the plug',
+      'loose plug', 'undertightened plug', 'insufficient tightening torque', 'improperly installed plug', 'plug vibrated loose',
+      'plug not seated', 'too little torque on the plug', 'plug not tight', 'plug not tightened',
     ],
     scope: 'plug',
     kind: 'fitting',
@@ -33,11 +33,12 @@ export const fittingCauses: readonly Cause[] = [
     name: 'Whole set not torqued',
     synonyms: [
       'plugs not torqued', 'plugs only hand-tight', 'all plugs loose', 'plugs undertightened', 'insufficient torque on all plugs',
-      'plugs not tightened to the figure',
+      'plugs not tightened to the figure', 'plugs loose',
     ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'not-sealing', strength: 'usually', because: 'Plugs fitted without a wrench setting sit loose.', source: 'S36' },
       { condition: 'runs-hot', strength: 'often', because: 'They have lost their heat path.', source: ['S16', 'W6'] },
@@ -54,7 +55,7 @@ export const fittingCauses: readonly Cause[] = [
     name: 'Gasket missing or doubled here',
     synonyms: [
       'missing gasket', 'two gaskets', 'gasket left on the seat', 'old gasket stuck in the head', 'washer missing', 'washer doubled',
-      'wrong gasket fitted', 'gasket not compressed',
+      'wrong gasket fitted', 'gasket not compressed', 'seat gasket missing', 'gasket doubled',
     ],
     scope: 'plug',
     kind: 'fitting',
@@ -80,6 +81,7 @@ export const fittingCauses: readonly Cause[] = [
     scope: 'engine',
     kind: 'fitting',
     prior: 'very rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'gasket-wrong', strength: 'usually', because: 'The same hand fitted all of them.', source: 'S53' },
       { condition: 'runs-hot', strength: 'sometimes', because: 'The gasket is part of the heat path.', source: 'S53' },
@@ -177,6 +179,7 @@ export const fittingCauses: readonly Cause[] = [
     kind: 'fitting',
     part: 'plug',
     prior: 'very rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'reach-too-long', strength: 'almost always', because: 'The thread stands in the chamber.', source: 'S10' },
       { condition: 'struck', strength: 'often', because: 'Piston or valve can hit it.', source: 'S10' },
@@ -203,6 +206,7 @@ export const fittingCauses: readonly Cause[] = [
     kind: 'fitting',
     part: 'plug',
     prior: 'very rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'reach-too-short', strength: 'almost always', because: 'The gap sits in a pocket.', source: 'S10' },
       { condition: 'dry-soot', strength: 'sometimes', because: 'It burns badly in the pocket.', source: 'S10' },
@@ -222,8 +226,8 @@ export const fittingCauses: readonly Cause[] = [
     id: 'threads-dirty-in-head',
     name: 'Deposits on the threads',
     synonyms: [
-      'dirty threads', 'carbon on the threads', 'deposits on plug threads', 'dirty seat', 'dirty seating face',
-      'carbon in the plug hole threads', 'poor heat path through the thread',
+      'dirty threads', 'carbon on the threads', 'deposits on plug threads', 'dirty seat', 'dirty seating face', 'carbon in the plug hole threads',
+      'poor heat path through the thread', 'carbon in the threads hinders the heat flow',
     ],
     scope: 'engine',
     kind: 'fitting',
@@ -244,6 +248,7 @@ export const fittingCauses: readonly Cause[] = [
     name: 'Plug overtightened',
     synonyms: [
       'excessive torque', 'over-torqued plug', 'plug too tight', 'shell stretched by overtightening', 'tightened too far', 'torque too high',
+      'plug overtorqued',
     ],
     scope: 'plug',
     kind: 'fitting',
@@ -265,8 +270,8 @@ export const fittingCauses: readonly Cause[] = [
     id: 'insulator-levered',
     name: 'Insulator levered when gapping',
     synonyms: [
-      'careless gapping', 'improper gapping', 'pressure on the centre electrode', 'bent centre electrode when gapping',
-      'bad regapping technique', 'tool levered against the insulator', 'insulator cracked while gapping', 'side load on the insulator',
+      'careless gapping', 'improper gapping', 'pressure on the centre electrode', 'bent centre electrode when gapping', 'bad regapping technique',
+      'tool levered against the insulator', 'insulator cracked while gapping', 'side load on the insulator', 'gap set carelessly',
     ],
     scope: 'plug',
     kind: 'fitting',
@@ -290,8 +295,8 @@ export const fittingCauses: readonly Cause[] = [
     name: 'Plug dropped or socket tilted',
     synonyms: [
       'dropped plug', 'plug cracked by the socket', 'socket too short', 'rough handling', 'damaged during installation',
-      'improper installation tool', 'plug fell on the floor', 'insulator cracked by handling',
-      'plug knocked before fitting', 'wrench slipped on the plug',
+      'improper installation tool', 'plug fell on the floor', 'insulator cracked by handling', 'plug knocked before fitting',
+      'wrench slipped on the plug',
     ],
     scope: 'plug',
     kind: 'fitting',

@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE, type Cause } from '../types.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, type Cause } from '../types.ts';
 
 /** The plug's own heat value against what the engine and its use ask for. */
 export const heatValueCauses: readonly Cause[] = [
@@ -7,7 +7,8 @@ export const heatValueCauses: readonly Cause[] = [
     name: 'Plugs too cold for engine or use',
     synonyms: [
       'heat range too cold', 'plug too cold', 'wrong heat range, too cold', 'plugs too cold for the service', 'cold plug', 'heat value too high',
-      'plug type too cold', 'spark plug too cold for light duty', 'incorrect plug type, too cold',
+      'plug type too cold', 'spark plug too cold for light duty', 'incorrect plug type, too cold', 'wrong heat range',
+      'plug other than the specified one', 'heat range wrong',
     ],
     scope: 'engine',
     kind: 'heat value',
@@ -51,7 +52,8 @@ export const heatValueCauses: readonly Cause[] = [
     name: 'Plugs too hot for engine or use',
     synonyms: [
       'heat range too hot', 'plug too hot', 'wrong heat range, too hot', 'plugs too hot', 'wrong plugs fitted, too hot', 'hot plug',
-      'heat value too low', 'plug type too hot', 'incorrect plug type, too hot',
+      'heat value too low', 'plug type too hot', 'incorrect plug type, too hot', 'wrong heat range', 'plug other than the specified one',
+      'heat range wrong',
     ],
     scope: 'engine',
     kind: 'heat value',
@@ -77,6 +79,7 @@ export const heatValueCauses: readonly Cause[] = [
       { by: { tag: 'heat step changed' }, how: 'likelier', because: 'The heat value was changed.', source: COMMON_PRACTICE },
       { by: { duty: ['full load'] }, how: 'likelier', because: 'Full load finds out a hot plug.', source: 'S10' },
       { by: { duty: ['idle', 'short trips'] }, how: 'less likely', because: 'Light use does not heat it.', source: 'S10' },
+      { by: { fuel: ['methanol', 'ethanol'] }, how: 'likelier', because: 'Alcohol lights from hot parts sooner and asks for colder plugs.', source: FROM_MEMORY },
     ],
     cure: 'Fit the specified plug. If it is fitted and all else is right, go one step colder.',
     checks: ['plug-type'],
@@ -92,6 +95,7 @@ export const heatValueCauses: readonly Cause[] = [
     kind: 'heat value',
     part: 'plug',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'One hotter plug shows white among its neighbours.', source: 'S16' },
       { condition: 'blistered', strength: 'sometimes', because: 'Under load it blisters.', source: 'S16' },
@@ -119,6 +123,7 @@ export const heatValueCauses: readonly Cause[] = [
     kind: 'heat value',
     part: 'plug',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'runs-cold', strength: 'usually', because: 'One colder plug shows dark among its neighbours.', source: 'S16' },
       { condition: 'dry-soot', strength: 'usually', because: 'What is not burnt off builds up as soot.', source: 'S16' },

@@ -6,8 +6,9 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'ignition-weak',
     name: 'Weak ignition',
     synonyms: [
-      'weak spark', 'low ignition voltage', 'worn contact points', 'bad condenser', 'poor ignition', 'defective ignition',
-      'ignition system weak', 'dirty or worn breaker points', 'low spark energy', 'insufficient secondary voltage',
+      'weak spark', 'low ignition voltage', 'worn contact points', 'bad condenser', 'poor ignition', 'defective ignition', 'ignition system weak',
+      'dirty or worn breaker points', 'low spark energy', 'insufficient secondary voltage', 'ignition output low', 'contact points burnt',
+      'condenser defective', 'battery voltage low when cranking',
     ],
     scope: 'engine',
     kind: 'ignition',
@@ -40,8 +41,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'coil-weak',
     name: 'Weak ignition coil',
     synonyms: [
-      'failing coil', 'coil breaks down when hot', 'weak coil', 'coil driver at fault', 'coil output low', 'coil breaking down',
-      'shorted coil windings',
+      'failing coil', 'coil breaks down when hot', 'coil driver at fault', 'coil output low', 'coil breaking down', 'shorted coil windings',
+      'coil weak', 'ignition coil failing under load',
     ],
     scope: 'coil',
     kind: 'ignition',
@@ -73,7 +74,7 @@ export const ignitionCauses: readonly Cause[] = [
     name: 'Ignition coil dead',
     synonyms: [
       'coil failed', 'dead coil', 'coil open circuit', 'failed ignition coil', 'coil driver dead', 'no spark from the coil', 'coil burnt out',
-      'coil inoperative', 'defective ignition coil',
+      'coil inoperative', 'defective ignition coil', 'no coil output', 'coil pack failed',
     ],
     scope: 'coil',
     kind: 'ignition',
@@ -102,8 +103,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'ignition-set-fault',
     name: 'Fault of one magneto or ignition set',
     synonyms: [
-      'magneto fault', 'weak magneto', 'magneto timing off', 'magneto points', 'harness of one magneto', 'faulty magneto', 'p-lead grounded',
-      'magneto internally faulty', 'distributor of one magneto', 'magneto coil breaking down',
+      'magneto fault', 'weak magneto', 'magneto points', 'harness of one magneto', 'faulty magneto', 'p-lead grounded',
+      'magneto internally faulty', 'distributor of one magneto', 'magneto coil breaking down', 'magneto timing wrong', 'worn magneto',
     ],
     scope: 'ignition set',
     kind: 'ignition',
@@ -133,7 +134,7 @@ export const ignitionCauses: readonly Cause[] = [
     name: 'No spark at all',
     synonyms: [
       'ignition off or dead', 'cranking without spark', 'ignition switch or supply at fault', 'stop switch grounded', 'no ignition',
-      'spark absent', 'dead ignition', 'ignition not working', 'failed crank sensor',
+      'spark absent', 'dead ignition', 'ignition not working', 'failed crank sensor', 'ignition module failed', 'stop wire earthed',
     ],
     scope: 'engine',
     kind: 'ignition',
@@ -150,11 +151,11 @@ export const ignitionCauses: readonly Cause[] = [
   },
   {
     id: 'lead-bad',
-    name: 'Bad lead or cap',
+    name: 'Bad plug lead or cap',
     synonyms: [
-      'bad plug lead', 'faulty spark plug wire', 'defective plug cable', 'bad plug cap', 'high-resistance lead',
-      'defective ignition harness lead', 'bad wire', 'open ignition lead', 'broken conductor in the lead', 'leaking ignition cable',
-      'high tension lead faulty',
+      'faulty spark plug wire', 'defective plug cable', 'high-resistance lead', 'defective ignition harness lead', 'bad wire',
+      'open ignition lead', 'broken conductor in the lead', 'leaking ignition cable', 'high tension lead faulty', 'bad lead or cap',
+      'plug lead broken', 'high tension lead broken', 'suppressor cap failed',
     ],
     scope: 'plug',
     kind: 'ignition',
@@ -193,7 +194,7 @@ export const ignitionCauses: readonly Cause[] = [
     name: 'Lead not connected',
     synonyms: [
       'plug wire off', 'lead loose', 'cap not pushed home', 'lead disconnected', 'wire not connected', 'ignition cable detached', 'plug cap off',
-      'coil connector off',
+      'coil connector off', 'lead off', 'lead loose on the plug', 'cap loose on the plug',
     ],
     scope: 'plug',
     kind: 'ignition',
@@ -218,8 +219,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'boot-leaking',
     name: 'Boot or coil boot breaks down',
     synonyms: [
-      'hardened boot', 'cracked boot', 'pin-hole in the boot', 'spark jumps through the boot', 'perished plug cap', 'torn coil boot',
-      'boot burnt through', 'insulation of the boot broken down', 'carbon track in the boot',
+      'hardened boot', 'cracked boot', 'pin-hole in the boot', 'spark jumps through the boot', 'perished plug cap', 'boot burnt through',
+      'insulation of the boot broken down', 'carbon track in the boot', 'cap cracked', 'coil boot torn',
     ],
     scope: 'plug',
     kind: 'ignition',
@@ -259,6 +260,7 @@ export const ignitionCauses: readonly Cause[] = [
       { by: { tag: 'cold weather' }, how: 'likelier', because: 'Damp condenses.', source: COMMON_PRACTICE },
       { by: { tag: 'stored long' }, how: 'likelier', because: 'Damp collects in store.', source: COMMON_PRACTICE },
       { by: { use: ['marine'] }, how: 'likelier', because: 'Spray and salt reach the plugs.', source: COMMON_PRACTICE },
+      { by: { altitude: 'high' }, how: 'likelier', because: 'Thin air breaks down earlier: aircraft plugs are tested for it.', source: ['S35', 'S03'] },
     ],
     cure: 'Clean and dry plug, boot and well; stop the oil or water that gets in.',
     checks: ['leads-look', 'leads-in-the-dark'],
@@ -268,7 +270,7 @@ export const ignitionCauses: readonly Cause[] = [
     name: 'Leads crossed or firing across',
     synonyms: [
       'crossed leads', 'crossfire', 'plug wires on the wrong plugs', 'wires swapped', 'cross-firing between leads',
-      'induction between parallel leads', 'wrong firing order', 'leads interchanged', 'leads touching',
+      'induction between parallel leads', 'leads interchanged', 'leads touching', 'firing order wrong',
     ],
     scope: 'neighbours',
     kind: 'ignition',
@@ -301,7 +303,7 @@ export const ignitionCauses: readonly Cause[] = [
     synonyms: [
       'defective spark plug', 'bad plug', 'faulty plug', 'plug breaks down when hot', 'plug internally shorted', 'plug failed',
       'internal short in the plug', 'insulation breakdown in the plug', 'manufacturing defect of the plug', 'gas leaks through the plug',
-      'insulator seal leaks',
+      'insulator seal leaks', 'spark plug faulty', 'plug breaks down under pressure', 'plug insulation fails when hot', 'shell not crimped tight',
     ],
     scope: 'plug',
     kind: 'ignition',
@@ -400,10 +402,10 @@ export const ignitionCauses: readonly Cause[] = [
   },
   {
     id: 'timing-retarded',
-    name: 'Ignition too late',
+    name: 'Ignition timing too late',
     synonyms: [
       'retarded timing', 'late ignition', 'timing late', 'ignition timing retarded', 'spark retarded', 'ignition advance not working',
-      'timing set late',
+      'timing set late', 'ignition too late', 'ignition timing wrong',
     ],
     scope: 'engine',
     kind: 'ignition',
@@ -429,10 +431,11 @@ export const ignitionCauses: readonly Cause[] = [
   },
   {
     id: 'timing-advanced',
-    name: 'Ignition too early',
+    name: 'Ignition timing too early',
     synonyms: [
       'timing over-advanced', 'ignition timing too far advanced', 'too much advance', 'timing too early', 'overadvanced ignition',
-      'excessive spark advance', 'spark advanced too far', 'early timing', 'incorrect ignition timing',
+      'excessive spark advance', 'spark advanced too far', 'early timing', 'incorrect ignition timing', 'ignition too early',
+      'ignition timing wrong', 'advance too far',
     ],
     scope: 'engine',
     kind: 'ignition',
@@ -485,7 +488,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'gap-misset-wide',
     name: 'Gap set too wide',
-    synonyms: ['wrong gap', 'excessive gap', 'gap too wide', 'incorrect plug gap', 'gap opened too far', 'electrodes set too far apart'],
+    synonyms: [
+      'wrong gap', 'excessive gap', 'gap too wide', 'incorrect plug gap', 'gap opened too far', 'electrodes set too far apart', 'plug gap wrong',
+      'gap wrong',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -495,7 +501,7 @@ export const ignitionCauses: readonly Cause[] = [
       { condition: 'flashover', strength: 'rarely', because: 'The spark seeks a weaker path.', source: 'S03' },
     ],
     shows: [],
-    gives: [{ symptom: 'misfire under load', strength: 'sometimes', because: 'Pressure raises the voltage a wide gap asks for.', source: 'S03' }],
+    gives: [{ symptom: 'misfire under load', strength: 'sometimes', because: 'Pressure raises the voltage a wide gap asks for.', source: ['S03', 'S26'] }],
     moved: [
       { by: { tag: 'gap found too wide' }, how: 'much likelier', because: 'The gap was found too wide.', source: COMMON_PRACTICE },
       { by: { tag: 'plugs new' }, how: 'likelier', because: 'A new plug is not always gapped for this engine.', source: 'W1' },
@@ -506,7 +512,10 @@ export const ignitionCauses: readonly Cause[] = [
   {
     id: 'gap-misset-narrow',
     name: 'Gap set too narrow',
-    synonyms: ['wrong gap', 'gap too small', 'gap closed', 'incorrect plug gap', 'gap set too tight', 'electrodes set too close', 'insufficient gap'],
+    synonyms: [
+      'wrong gap', 'gap too small', 'gap closed', 'incorrect plug gap', 'gap set too tight', 'electrodes set too close', 'insufficient gap',
+      'plug gap wrong', 'gap wrong',
+    ],
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
@@ -529,11 +538,12 @@ export const ignitionCauses: readonly Cause[] = [
     name: 'Whole set gapped wrong',
     synonyms: [
       'plugs gapped wrong', 'wrong gap on all plugs', 'gaps not set', 'gap not checked before fitting', 'incorrect gap throughout',
-      'gaps left as delivered',
+      'gaps left as delivered', 'plug gaps wrong',
     ],
     scope: 'engine',
     kind: 'fitting',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'gap-set-wide', strength: 'often', because: 'All were left or bent too wide.', source: 'S03' },
       { condition: 'gap-set-narrow', strength: 'often', because: 'All were set too narrow.', source: 'W5' },
@@ -555,8 +565,8 @@ export const ignitionCauses: readonly Cause[] = [
     id: 'terminal-shaken-loose',
     name: 'Terminal shaken loose or corroded',
     synonyms: [
-      'loose terminal nut', 'loose terminal', 'corroded terminal', 'connector corroded', 'terminal nut vibrated loose',
-      'terminal vibrated loose', 'terminal stud loose', 'poor contact at the terminal',
+      'loose terminal nut', 'loose terminal', 'corroded terminal', 'connector corroded', 'terminal nut vibrated loose', 'terminal vibrated loose',
+      'terminal stud loose', 'poor contact at the terminal', 'terminal loosened by vibration',
     ],
     scope: 'plug',
     kind: 'ignition',

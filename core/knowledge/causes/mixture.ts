@@ -7,7 +7,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Mixture too rich',
     synonyms: [
       'rich mixture', 'over-rich mixture', 'carburettor set too rich', 'jets too large', 'too much fuel', 'fuel mixture too rich', 'excess fuel',
-      'overfuelling', 'running rich',
+      'overfuelling', 'running rich', 'carburettor adjusted too rich', 'fuel-air mixture too rich', 'enrichment fault',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -24,6 +24,7 @@ export const mixtureCauses: readonly Cause[] = [
       { symptom: 'high fuel use', strength: 'often', because: 'The fuel goes out unburnt.', source: 'W6' },
       { symptom: 'fuel smell', strength: 'sometimes', because: 'The fuel goes out unburnt.', source: COMMON_PRACTICE },
       { symptom: 'rough idle', strength: 'sometimes', because: 'A rich idle hunts and stumbles.', source: 'S13' },
+      { symptom: 'loss of power', strength: 'sometimes', because: 'Past best power every bit of fuel costs power.', source: 'S70' },
     ],
     moved: [
       { by: { lambda: 'rich' }, how: 'much likelier', because: 'Measured rich at the exhaust.', source: COMMON_PRACTICE },
@@ -45,13 +46,13 @@ export const mixtureCauses: readonly Cause[] = [
     id: 'choke-stuck',
     name: 'Choke stuck or used too much',
     synonyms: [
-      'choke sticking', 'automatic choke not opening', 'too much choke', 'excessive choking', 'over-choking', 'choke stuck closed',
-      'choke left on', 'choke out of adjustment', 'cold enrichment left in',
+      'automatic choke not opening', 'too much choke', 'excessive choking', 'over-choking', 'choke stuck closed', 'choke left on',
+      'choke out of adjustment', 'cold enrichment left in', 'choke sticking', 'choke closed', 'starting carburettor left on',
     ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
-    needs: { mixture: ['carburettor', 'throttle-body injection'] },
+    needs: { mixture: ['carburettor', 'throttle-body injection'], notUse: ['aircraft'] },
     makes: [
       { condition: 'dry-soot', strength: 'usually', because: 'A choke that stays shut keeps the whole set rich.', source: ['S14', 'S16', 'S17'] },
       { condition: 'fuel-wet', strength: 'sometimes', because: 'Too much choke floods the plugs.', source: ['W13', 'S01'] },
@@ -65,7 +66,10 @@ export const mixtureCauses: readonly Cause[] = [
       { symptom: 'rough idle', strength: 'often', because: 'A choked warm engine lopes.', source: COMMON_PRACTICE },
       { symptom: 'flooded', strength: 'sometimes', because: 'Too much choke floods.', source: 'W13' },
     ],
-    moved: [{ by: { tag: 'choke sticking' }, how: 'found', because: 'The choke was found sticking.', source: COMMON_PRACTICE }],
+    moved: [
+      { by: { tag: 'choke sticking' }, how: 'found', because: 'The choke was found sticking.', source: COMMON_PRACTICE },
+      { by: { use: ['small'] }, how: 'likelier', because: 'Small engines have a choke worked by hand, easily left on.', source: 'W13' },
+    ],
     cure: 'Free and adjust the choke so that it opens fully when warm.',
     checks: ['choke-look', 'exhaust-mixture'],
   },
@@ -74,7 +78,8 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Air filter clogged',
     synonyms: [
       'clogged air cleaner', 'dirty air filter', 'restricted air intake', 'air cleaner needs service', 'choked air filter',
-      'blocked air cleaner element', 'air cleaner dirty',
+      'blocked air cleaner element', 'air cleaner dirty', 'air filter blocked', 'air cleaner clogged', 'air cleaner element restricted',
+      'intake restricted',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -97,6 +102,8 @@ export const mixtureCauses: readonly Cause[] = [
         because: 'Metered injection gives less fuel for less air.',
         source: COMMON_PRACTICE,
       },
+      { by: { use: ['small', 'farm', 'industrial'] }, how: 'likelier', because: 'They work in dust.', source: COMMON_PRACTICE },
+      { by: { use: ['marine', 'aircraft'] }, how: 'less likely', because: 'There is little dust where they run.', source: COMMON_PRACTICE },
     ],
     cure: 'Clean or renew the air filter.',
     checks: ['air-filter-look', 'exhaust-mixture'],
@@ -106,7 +113,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Float level or needle valve at fault',
     synonyms: [
       'float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing', 'float chamber floods',
-      'float needle not seating', 'punctured float',
+      'float needle not seating', 'punctured float', 'carburettor float sticking', 'float needle stuck open', 'dirt under the float needle',
     ],
     scope: 'mixture group',
     kind: 'mixture',
@@ -132,12 +139,12 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Float level or needle valve at fault throughout',
     synonyms: [
       'float level too high', 'needle valve leaking', 'carburettor flooding', 'leaking float', 'float bowl overflowing', 'float chambers flood',
-      'float needles not seating',
+      'float needles not seating', 'carburettor float sticking', 'float needle stuck open', 'dirt under the float needle',
     ],
     scope: 'engine',
     kind: 'mixture',
     prior: 'occasional',
-    needs: { mixture: ['carburettor'] },
+    needs: { mixture: ['carburettor'], cylinders: 'several' },
     makes: [
       { condition: 'dry-soot', strength: 'usually', because: 'A high level makes the whole set rich.', source: COMMON_PRACTICE },
       { condition: 'fuel-wet', strength: 'sometimes', because: 'An overflowing bowl wets the plugs.', source: 'W13' },
@@ -157,7 +164,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Fuel pressure too high',
     synonyms: [
       'excessive fuel pressure', 'fuel return blocked', 'pressure regulator at fault', 'fuel pump pressure too high',
-      'overpressure in the fuel rail', 'regulator diaphragm ruptured',
+      'overpressure in the fuel rail', 'regulator diaphragm ruptured', 'fuel pump defective', 'fuel pressure regulator defective',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -184,7 +191,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Idle mixture too rich',
     synonyms: [
       'idle mixture adjusted too rich', 'idle circuit too rich', 'rich idle', 'idle mixture out of adjustment', 'slow-running mixture rich',
-      'idle screw too far out', 'pilot jet too rich',
+      'idle screw too far out', 'pilot jet too rich', 'idle adjustment wrong', 'idle jet too large',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -212,8 +219,8 @@ export const mixtureCauses: readonly Cause[] = [
     id: 'heat-riser-stuck',
     name: 'Manifold heat valve stuck',
     synonyms: [
-      'heat riser stuck', 'manifold heat control valve stuck', 'manifold heat valve seized', 'hot-spot valve stuck',
-      'exhaust heat control valve stuck', 'inlet manifold stays cold',
+      'heat riser stuck', 'manifold heat valve seized', 'hot-spot valve stuck', 'exhaust heat control valve stuck', 'inlet manifold stays cold',
+      'heat riser not working', 'manifold heat control stuck',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -234,7 +241,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Carburettor heat left on',
     synonyms: [
       'carburettor heat used', 'hot air richens the mixture', 'carburettor heat leaking', 'carb heat on', 'warm-air intake stuck on',
-      'alternate hot air used',
+      'alternate hot air used', 'carburettor heat in use on the ground',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -255,7 +262,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Primer leaking',
     synonyms: [
       'leaking primer', 'primer not locked', 'primer left unlocked', 'cold start valve leaking', 'priming pump leaks', 'primer passes fuel',
-      'primer not fully closed',
+      'primer not fully closed', 'primer unlocked',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -269,6 +276,7 @@ export const mixtureCauses: readonly Cause[] = [
     gives: [
       { symptom: 'rough idle', strength: 'often', because: 'The extra fuel upsets the idle most.', source: 'S01' },
       { symptom: 'high fuel use', strength: 'sometimes', because: 'The extra fuel goes out unburnt.', source: COMMON_PRACTICE },
+      { symptom: 'loss of power', strength: 'sometimes', because: 'An unlocked primer feeds raw fuel at every throttle setting.', source: COMMON_PRACTICE },
     ],
     moved: [
       { by: { tag: 'primer leaking' }, how: 'found', because: 'The primer was found leaking.', source: COMMON_PRACTICE },
@@ -349,7 +357,8 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Mixture too lean',
     synonyms: [
       'lean mixture', 'weak mixture', 'mixture too weak', 'lean running', 'fuel mixture too lean', 'lean air-fuel mixture', 'too little fuel',
-      'jets too small', 'running lean', 'over-leaned mixture', 'excess air',
+      'jets too small', 'running lean', 'over-leaned mixture', 'excess air', 'carburettor adjusted too lean', 'leaned too far',
+      'fuel-air ratio too low',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -412,7 +421,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Inlet air leak',
     synonyms: [
       'vacuum leak', 'manifold leak', 'intake leak', 'air leak at the inlet manifold', 'leaking intake gasket', 'false air', 'induction leak',
-      'unmetered air', 'intake manifold gasket leaking',
+      'unmetered air', 'intake manifold gasket leaking', 'air leak past a gasket', 'leaking manifold flange', 'air leak',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -441,7 +450,8 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Fuel pressure too low',
     synonyms: [
       'low fuel pressure', 'weak fuel pump', 'fuel filter blocked', 'fuel starvation', 'restricted fuel supply', 'fuel pump worn',
-      'clogged fuel strainer', 'insufficient fuel delivery',
+      'clogged fuel strainer', 'insufficient fuel delivery', 'fuel pump defective', 'fuel line restricted', 'fuel tank vent blocked',
+      'pump pressure low',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -472,6 +482,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Dirty or stale fuel',
     synonyms: [
       'contaminated fuel', 'stale fuel', 'water in the fuel', 'dirt in the fuel', 'bad fuel', 'gummed fuel', 'poor quality fuel', 'foul petrol',
+      'old fuel gone off', 'fuel of poor quality', 'fuel contaminated with water',
     ],
     scope: 'engine',
     kind: 'fuel',
@@ -501,7 +512,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'So lean that it misfires',
     synonyms: [
       'lean misfire', 'mixture too lean to burn', 'excessively lean mixture', 'misfire from a weak mixture', 'lean limit exceeded',
-      'incomplete combustion from lean mixture',
+      'incomplete combustion from lean mixture', 'mixture so lean that it misfires',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -514,7 +525,7 @@ export const mixtureCauses: readonly Cause[] = [
     shows: [],
     gives: [
       { symptom: 'surging', strength: 'often', because: 'Lights and misses come in turn.', source: COMMON_PRACTICE },
-      { symptom: 'misfire', strength: 'usually', because: 'Beyond lambda 1.2 to 1.3 the charge misses.', source: FROM_MEMORY },
+      { symptom: 'misfire', strength: 'usually', because: 'Beyond 18:1, lambda 1.2 to 1.3, the charge misses.', source: ['S70', FROM_MEMORY] },
     ],
     moved: [
       { by: { lambda: 'lean' }, how: 'much likelier', because: 'Measured lean at the exhaust.', source: COMMON_PRACTICE },
@@ -530,12 +541,12 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'One carburettor too rich',
     synonyms: [
       'one carburettor richer than the other', 'carburettors out of balance', 'jet too large in one carburettor', 'needle too high',
-      'rich on one carburettor', 'choke hung on one carburettor',
+      'rich on one carburettor', 'choke hung on one carburettor', 'float level high in one carburettor',
     ],
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
-    needs: { mixture: ['carburettor'] },
+    needs: { mixture: ['carburettor'], cylinders: 'several' },
     makes: [
       { condition: 'dry-soot', strength: 'usually', because: 'The plugs on one carburettor differ from the rest when it is rich.', source: FROM_MEMORY },
       { condition: 'runs-cold', strength: 'sometimes', because: 'The rich mixture cools those chambers.', source: 'S28' },
@@ -560,7 +571,7 @@ export const mixtureCauses: readonly Cause[] = [
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
-    needs: { mixture: ['carburettor'] },
+    needs: { mixture: ['carburettor'], cylinders: 'several' },
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'The plugs on one carburettor differ from the rest when it is weak.', source: FROM_MEMORY },
       { condition: 'blistered', strength: 'sometimes', because: 'A weak mixture at load burns plugs.', source: 'S16' },
@@ -588,7 +599,7 @@ export const mixtureCauses: readonly Cause[] = [
     scope: 'mixture group',
     kind: 'mixture',
     prior: 'occasional',
-    needs: { mixture: ['carburettor'] },
+    needs: { mixture: ['carburettor'], cylinders: 'several' },
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'False air weakens the cylinders on that body.', source: FROM_MEMORY },
       { condition: 'blistered', strength: 'sometimes', because: 'A weak mixture at load burns plugs.', source: 'S16' },
@@ -660,11 +671,12 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'This cylinder gets the lean share',
     synonyms: [
       'uneven mixture distribution', 'end cylinder lean', 'poor distribution in the manifold', 'cylinder starved by the manifold',
-      'unequal fuel distribution', 'leanest cylinder',
+      'unequal fuel distribution', 'leanest cylinder', 'mixture unevenly shared by the manifold',
     ],
     scope: 'cylinder',
     kind: 'mixture',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'runs-hot', strength: 'often', because: 'A long manifold starves its far ends.', source: FROM_MEMORY },
       { condition: 'knock-early', strength: 'sometimes', because: 'The leanest cylinder knocks first.', source: 'S68' },
@@ -683,7 +695,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Injector leaking or too rich',
     synonyms: [
       'leaking injector', 'injector dripping', 'injector too rich', 'dribbling injector', 'leaky fuel injector', 'injector stuck open',
-      'injector over-delivers', 'worn injector nozzle',
+      'injector over-delivers', 'worn injector nozzle', 'injector with a poor spray', 'injector nozzle drips',
     ],
     scope: 'cylinder',
     kind: 'mixture',
@@ -707,7 +719,10 @@ export const mixtureCauses: readonly Cause[] = [
       { symptom: 'high fuel use', strength: 'sometimes', because: 'The fuel goes out unburnt.', source: COMMON_PRACTICE },
       { symptom: 'black smoke', strength: 'sometimes', because: 'Soot leaves by the exhaust.', source: COMMON_PRACTICE },
     ],
-    moved: [{ by: { tag: 'injector leaking' }, how: 'much likelier', because: 'An injector was found leaking.', source: COMMON_PRACTICE }],
+    moved: [
+      { by: { tag: 'injector leaking' }, how: 'much likelier', because: 'An injector was found leaking.', source: COMMON_PRACTICE },
+      { by: { use: ['small'] }, how: 'much less likely', because: 'Small engines have carburettors.', source: COMMON_PRACTICE },
+    ],
     cure: 'Test the injectors side by side; clean or renew.',
     checks: ['injector-test', 'swap-injector', 'known-good-injector'],
   },
@@ -734,7 +749,7 @@ export const mixtureCauses: readonly Cause[] = [
       { symptom: 'misfire', strength: 'usually', because: 'The cylinder misses all the time.', source: COMMON_PRACTICE },
       { symptom: 'loss of power', strength: 'sometimes', because: 'One cylinder does not pull.', source: COMMON_PRACTICE },
     ],
-    moved: [],
+    moved: [{ by: { use: ['small'] }, how: 'much less likely', because: 'Small engines have carburettors.', source: COMMON_PRACTICE }],
     cure: 'Check connector and signal, then the injector.',
     checks: ['injector-test', 'power-balance', 'swap-injector', 'known-good-injector'],
   },
@@ -743,7 +758,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Injector restricted',
     synonyms: [
       'blocked injector', 'clogged injector', 'clogged fuel injector nozzle', 'lean injector', 'partly blocked nozzle', 'dirty injector',
-      'blocked jet', 'fouled injector', 'injector delivers too little', 'gummed injector',
+      'blocked jet', 'fouled injector', 'injector delivers too little', 'gummed injector', 'injection nozzle clogged',
     ],
     scope: 'cylinder',
     kind: 'mixture',
@@ -770,6 +785,7 @@ export const mixtureCauses: readonly Cause[] = [
     moved: [
       { by: { tag: 'dirty fuel' }, how: 'likelier', because: 'Dirt blocks the nozzle.', source: COMMON_PRACTICE },
       { by: { tag: 'stored long' }, how: 'likelier', because: 'Fuel gums the nozzle.', source: COMMON_PRACTICE },
+      { by: { use: ['small'] }, how: 'much less likely', because: 'Small engines have carburettors.', source: COMMON_PRACTICE },
     ],
     cure: 'Compare the delivery of all injectors; clean or renew.',
     checks: ['injector-test', 'swap-injector', 'known-good-injector', 'exhaust-temperature'],
@@ -784,6 +800,7 @@ export const mixtureCauses: readonly Cause[] = [
     scope: 'cylinder',
     kind: 'mixture',
     prior: 'occasional',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'False air at one port leans one cylinder.', source: FROM_MEMORY },
       { condition: 'blistered', strength: 'sometimes', because: 'A lean cylinder at load burns its plug.', source: 'S16' },

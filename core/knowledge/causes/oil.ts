@@ -4,11 +4,12 @@ import { COMMON_PRACTICE, FROM_MEMORY, type Cause } from '../types.ts';
 export const oilCauses: readonly Cause[] = [
   {
     id: 'rings-worn',
-    name: 'Piston rings or bore worn',
+    name: 'Piston rings or cylinder bore worn',
     synonyms: [
       'oil past piston rings', 'piston rings worn', 'piston rings and pistons worn', 'worn rings', 'broken piston rings', 'worn cylinder',
       'broken rings', 'stuck rings', 'oil pumping', 'oil getting past the rings', 'bore worn', 'scored cylinder bore',
-      'oil entering the cylinder past the rings',
+      'oil entering the cylinder past the rings', 'ring gaps wide', 'oil control ring worn', 'excessive oil consumption', 'glazed bore',
+      'piston and rings worn',
     ],
     scope: 'cylinder',
     kind: 'oil',
@@ -18,8 +19,9 @@ export const oilCauses: readonly Cause[] = [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil comes up past the rings.', source: ['S16', 'S17'] },
       { condition: 'oil-ash', strength: 'sometimes', because: 'Burnt oil leaves ash.', source: 'W12' },
       { condition: 'hard-carbon', strength: 'sometimes', because: 'At low speed oil and soot form a solid.', source: 'S01' },
-      { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: 'S17' },
+      { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: ['S17', 'W3'] },
       { condition: 'dry-soot', strength: 'rarely', because: 'Low compression burns badly.', source: 'S14' },
+      { condition: 'core-bridged', strength: 'rarely', because: 'Poor oil control fills the space round the nose.', source: 'S14' },
     ],
     shows: [
       { finding: 'compression', is: 'low', strength: 'often', because: 'Worn rings lose compression.', source: 'S15' },
@@ -42,10 +44,11 @@ export const oilCauses: readonly Cause[] = [
   },
   {
     id: 'guides-worn',
-    name: 'Valve guide or seal worn',
+    name: 'Valve guide or stem seal worn',
     synonyms: [
       'worn valve guides', 'valve stem seals leaking', 'oil past valve guides', 'worn guides', 'bad valve seals', 'oil past valve guide',
-      'oil drawn down the valve stem', 'hardened valve stem seal', 'excess valve stem clearance',
+      'oil drawn down the valve stem', 'hardened valve stem seal', 'excess valve stem clearance', 'valve seals worn',
+      'oil past the valve stem seal', 'oil past the inlet valve guide',
     ],
     scope: 'cylinder',
     kind: 'oil',
@@ -55,7 +58,7 @@ export const oilCauses: readonly Cause[] = [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil runs down the stem.', source: ['S16', 'S17'] },
       { condition: 'oil-ash', strength: 'often', because: 'Oil from the inlet side burns to a crust facing the valve.', source: ['W6', 'W12'] },
       { condition: 'hard-carbon', strength: 'sometimes', because: 'Oil with soot forms a solid.', source: 'S01' },
-      { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: 'S17' },
+      { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: ['S17', 'W3'] },
     ],
     shows: [
       { finding: 'borescope', is: 'wet with oil', strength: 'sometimes', because: 'The valve stem is wet.', source: COMMON_PRACTICE },
@@ -71,15 +74,15 @@ export const oilCauses: readonly Cause[] = [
   },
   {
     id: 'guides-worn-all',
-    name: 'Valve guides and seals worn throughout',
+    name: 'Valve guides and stem seals worn throughout',
     synonyms: [
-      'worn valve guides', 'valve stem seals hardened', 'bad valve seals', 'oil drawn down the valve stems', 'worn valve stem seals',
-      'excess clearance in all valve guides',
+      'valve stem seals hardened', 'bad valve seals', 'oil drawn down the valve stems', 'worn valve stem seals',
+      'excess clearance in all valve guides', 'valve guides worn', 'oil past valve guides', 'valve seals worn', 'oil past the valve stem seals',
     ],
     scope: 'engine',
     kind: 'oil',
-    prior: 'rare',
-    needs: { cycle: 'four-stroke' },
+    prior: 'occasional',
+    needs: { cycle: 'four-stroke', cylinders: 'several' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil runs down the stems.', source: ['S16', 'S17'] },
       { condition: 'oil-ash', strength: 'sometimes', because: 'Oil from the inlet side burns to a crust.', source: 'W6' },
@@ -96,19 +99,22 @@ export const oilCauses: readonly Cause[] = [
   },
   {
     id: 'engine-worn',
-    name: 'Rings and bores worn throughout',
+    name: 'Piston rings and bores worn throughout',
     synonyms: [
       'worn engine', 'worn rings', 'oil past piston rings', 'piston rings worn', 'excessive wear', 'high-mileage engine', 'oil pumping',
-      'tired engine', 'bores worn oversize', 'engine burns oil', 'engine due for overhaul',
+      'tired engine', 'engine burns oil', 'engine due for overhaul', 'rings worn', 'excessive oil consumption', 'cylinder bores oversize',
+      'worn pistons and rings', 'oil past the rings',
     ],
     scope: 'engine',
     kind: 'oil',
-    prior: 'occasional',
-    needs: { cycle: 'four-stroke' },
+    prior: 'common',
+    needs: { cycle: 'four-stroke', cylinders: 'several' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil passes everywhere.', source: ['S17', 'S16'] },
       { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
       { condition: 'hard-carbon', strength: 'rarely', because: 'At low speed oil and soot form a solid.', source: 'S01' },
+      { condition: 'core-bridged', strength: 'rarely', because: 'Poor oil control fills the space round the nose.', source: 'S14' },
+      { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: ['S17', 'W3'] },
     ],
     shows: [
       { finding: 'compression', is: 'low', strength: 'sometimes', because: 'Worn rings lose compression.', source: 'S15' },
@@ -130,8 +136,8 @@ export const oilCauses: readonly Cause[] = [
     id: 'breather-blocked',
     name: 'Crankcase breather blocked',
     synonyms: [
-      'blocked crankcase ventilation', 'PCV valve stuck', 'breather clogged', 'crankcase pressure', 'crankcase vent clogged',
-      'crankcase ventilation valve stuck', 'excess crankcase pressure',
+      'PCV valve stuck', 'breather clogged', 'crankcase pressure', 'crankcase vent clogged', 'crankcase ventilation valve stuck',
+      'excess crankcase pressure', 'crankcase ventilation blocked', 'breather hose blocked',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -160,7 +166,7 @@ export const oilCauses: readonly Cause[] = [
     scope: 'cylinder',
     kind: 'oil',
     prior: 'very rare',
-    needs: { cycle: 'four-stroke' },
+    needs: { cycle: 'four-stroke', cylinders: 'several' },
     makes: [
       { condition: 'oil-wet', strength: 'often', because: 'The port nearest the breather outlet gets the oil.', source: FROM_MEMORY },
       { condition: 'oil-ash', strength: 'sometimes', because: 'Burnt oil leaves ash.', source: 'W12' },
@@ -176,7 +182,7 @@ export const oilCauses: readonly Cause[] = [
     name: 'New rings still running in',
     synonyms: [
       'rings not bedded in', 'break-in', 'running-in', 'new engine', 'rings not seated', 'newly overhauled engine', 'engine not run in',
-      'fresh rebuild', 'rings bedding in',
+      'fresh rebuild', 'rings bedding in', 'piston rings not yet seated',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -221,7 +227,8 @@ export const oilCauses: readonly Cause[] = [
     name: 'Too much oil in the two-stroke mixture',
     synonyms: [
       'oil mix too rich', 'too much oil in the fuel', 'excessive oil in the fuel mixture', 'wrong oil ratio', 'oil pump set too rich',
-      'premix too oily', 'fuel-oil ratio too rich', 'two-stroke mixture has too much oil',
+      'premix too oily', 'fuel-oil ratio too rich', 'two-stroke mixture has too much oil', 'too much oil in the mix', 'oil ratio wrong',
+      'oil injection pump set too high',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -250,7 +257,7 @@ export const oilCauses: readonly Cause[] = [
     name: 'Wrong two-stroke oil',
     synonyms: [
       'wrong oil type', 'oil not made for two-strokes', 'high-ash two-stroke oil', 'unsuitable two-stroke oil', 'poor two-stroke oil',
-      'outboard oil in the wrong engine',
+      'outboard oil in the wrong engine', 'two-stroke oil wrong',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -278,7 +285,7 @@ export const oilCauses: readonly Cause[] = [
     name: 'Crankshaft seal leaking gear oil',
     synonyms: [
       'main seal leaking', 'crankcase seal', 'gearbox oil drawn in', 'crank seal worn', 'gearbox seal leaking', 'transmission oil burnt',
-      'primary-side seal worn',
+      'primary-side seal worn', 'crankshaft oil seal worn',
     ],
     scope: 'cylinder',
     kind: 'oil',
@@ -302,8 +309,8 @@ export const oilCauses: readonly Cause[] = [
     id: 'blower-seal-leaking',
     name: 'Blower or turbo seal leaking',
     synonyms: [
-      'impeller seal leaking', 'supercharger seal', 'turbocharger oil seal', 'oil past the turbocharger', 'compressor seal leaking oil',
-      'blower oil seal worn',
+      'supercharger seal', 'turbocharger oil seal', 'oil past the turbocharger', 'compressor seal leaking oil', 'blower oil seal worn',
+      'supercharger oil seal leaking', 'impeller shaft seal leaking', 'turbocharger seal worn',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -327,7 +334,7 @@ export const oilCauses: readonly Cause[] = [
     name: 'Fuel-pump diaphragm torn',
     synonyms: [
       'ruptured fuel pump diaphragm', 'vacuum pump diaphragm torn', 'leaking pump diaphragm', 'split fuel pump diaphragm',
-      'engine oil drawn through the pump',
+      'engine oil drawn through the pump', 'fuel pump defective', 'fuel-diluted oil',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -372,11 +379,36 @@ export const oilCauses: readonly Cause[] = [
     checks: ['leak-down-test', 'borescope'],
   },
   {
+    id: 'bearings-worn',
+    name: 'Crankshaft bearings worn, oil thrown up',
+    synonyms: [
+      'bearings worn', 'worn main or big-end bearings', 'loose bearings', 'bearing clearance too large', 'excessive oil throw-off',
+      'crankshaft bearings loose',
+    ],
+    scope: 'engine',
+    kind: 'oil',
+    prior: 'rare',
+    needs: { cycle: 'four-stroke' },
+    makes: [
+      { condition: 'oil-wet', strength: 'usually', because: 'Wide bearings throw more oil on the bores than the rings can scrape off.', source: COMMON_PRACTICE },
+      { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
+    ],
+    shows: [],
+    gives: [
+      { symptom: 'oil use', strength: 'usually', because: 'The oil goes somewhere.', source: COMMON_PRACTICE },
+      { symptom: 'blue smoke', strength: 'often', because: 'Burnt oil smokes blue.', source: COMMON_PRACTICE },
+      { symptom: 'vibration', strength: 'sometimes', because: 'Worn bearings rumble.', source: COMMON_PRACTICE },
+    ],
+    moved: [],
+    cure: 'Measure oil pressure hot and the bearing clearances; renew the bearings.',
+    checks: ['oil-use-and-breather'],
+  },
+  {
     id: 'oil-high-ash',
     name: 'Oil leaves too much ash',
     synonyms: [
-      'high-ash oil', 'wrong engine oil', 'oil additives', 'oil with too much additive', 'ash from the oil', 'unsuitable engine oil',
-      'metallic oil additive residue',
+      'high-ash oil', 'wrong engine oil', 'oil additives', 'oil with too much additive', 'unsuitable engine oil', 'metallic oil additive residue',
+      'ash from burnt oil', 'oil ash',
     ],
     scope: 'engine',
     kind: 'oil',

@@ -4,10 +4,11 @@ import { COMMON_PRACTICE, FROM_MEMORY, type Cause } from '../types.ts';
 export const temperatureCauses: readonly Cause[] = [
   {
     id: 'engine-overheating',
-    name: 'Cooling fault',
+    name: 'Engine overheating, cooling at fault',
     synonyms: [
       'engine overheating', 'cooling system fault', 'coolant low', 'radiator blocked', 'fan not working', 'insufficient cooling',
-      'engine runs too hot', 'overheated engine', 'water pump failed', 'thermostat stuck closed',
+      'engine runs too hot', 'overheated engine', 'water pump failed', 'thermostat stuck closed', 'cooling fault', 'cooling fins clogged',
+      'fins packed with dirt', 'cooling passages blocked', 'cooling water pump worn',
     ],
     scope: 'engine',
     kind: 'temperature',
@@ -63,11 +64,12 @@ export const temperatureCauses: readonly Cause[] = [
     name: 'This cylinder cooled badly',
     synonyms: [
       'local overheating', 'rear cylinder cooled badly', 'steam pocket', 'blocked cooling fins', 'baffle missing', 'hot cylinder',
-      'poor cooling of one cylinder', 'cooling air misdirected', 'overheated cylinder',
+      'poor cooling of one cylinder', 'cooling air misdirected', 'overheated cylinder', 'cooling fins clogged',
     ],
     scope: 'cylinder',
     kind: 'temperature',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'Rear cylinders or steam pockets run hot.', source: FROM_MEMORY },
       { condition: 'blistered', strength: 'sometimes', because: 'At load the plug blisters.', source: 'S16' },
@@ -112,7 +114,7 @@ export const temperatureCauses: readonly Cause[] = [
   },
   {
     id: 'octane-low',
-    name: 'Octane too low',
+    name: 'Fuel octane too low',
     synonyms: [
       'low-octane fuel', 'wrong fuel', 'low octane', 'fuel of too low a grade', 'poor fuel', 'improper fuel', 'fuel knock resistance too low',
       'insufficient anti-knock value', 'low-grade petrol', 'incorrect fuel',
@@ -125,6 +127,7 @@ export const temperatureCauses: readonly Cause[] = [
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
       { condition: 'runs-hot', strength: 'sometimes', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
       { condition: 'melted', strength: 'rarely', because: 'Knock heats a spot until it lights the charge.', source: 'S66' },
+      { condition: 'blistered', strength: 'sometimes', because: 'The wrong fuel is among the causes of an overheated plug.', source: ['S16', 'W6'] },
     ],
     shows: [],
     gives: [
@@ -141,10 +144,10 @@ export const temperatureCauses: readonly Cause[] = [
   },
   {
     id: 'lugging',
-    name: 'Pulling hard at low speed',
+    name: 'Labouring: high load at low speed',
     synonyms: [
       'lugging', 'high manifold pressure at low speed', 'overloaded in high gear', 'labouring', 'labouring engine in too high a gear',
-      'full throttle at low revs', 'overload at low speed',
+      'full throttle at low revs', 'overload at low speed', 'pulling hard at low speed',
     ],
     scope: 'engine',
     kind: 'detonation',
@@ -171,7 +174,7 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'detonation',
-    prior: 'rare',
+    prior: 'very rare',
     needs: { aspiration: 'boosted' },
     makes: [
       { condition: 'runs-hot', strength: 'sometimes', because: 'Boost acts as load on the tip.', source: ['S30', 'S68'] },
@@ -185,9 +188,36 @@ export const temperatureCauses: readonly Cause[] = [
       { symptom: 'knock under load', strength: 'usually', because: 'It is heard.', source: 'S68' },
       { symptom: 'misfire under load', strength: 'sometimes', because: 'Pressure raises the voltage needed.', source: 'S38' },
     ],
-    moved: [{ by: { tag: 'boost raised' }, how: 'far likelier', because: 'The boost was raised.', source: COMMON_PRACTICE }],
+    moved: [
+      { by: { tag: 'boost raised' }, how: 'far likelier', because: 'The boost was raised.', source: COMMON_PRACTICE },
+      { by: { aspiration: 'boosted' }, how: 'much likelier', because: 'There is a blower that can give too much.', source: COMMON_PRACTICE },
+    ],
     cure: 'Put the boost back to what fuel, timing and plugs were chosen for.',
     checks: ['boost-measure', 'timing-light', 'plug-type'],
+  },
+  {
+    id: 'charge-hot',
+    name: 'Intake charge too hot',
+    synonyms: [
+      'intake air too hot', 'high intake air temperature', 'charge cooler not working', 'hot-air flap stuck on hot', 'inlet temperature too high',
+      'intercooler blocked',
+    ],
+    scope: 'engine',
+    kind: 'detonation',
+    prior: 'very rare',
+    makes: [
+      { condition: 'knock-early', strength: 'usually', because: 'High intake temperature is a cause of detonation.', source: 'S68' },
+      { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: 'S68' },
+      { condition: 'runs-hot', strength: 'sometimes', because: 'A hotter charge heats the tip.', source: 'S28' },
+    ],
+    shows: [],
+    gives: [
+      { symptom: 'knock under load', strength: 'usually', because: 'A hot charge knocks.', source: 'S68' },
+      { symptom: 'loss of power', strength: 'sometimes', because: 'A hot charge is thin.', source: COMMON_PRACTICE },
+    ],
+    moved: [{ by: { aspiration: 'boosted' }, how: 'likelier', because: 'A blower heats the charge.', source: COMMON_PRACTICE }],
+    cure: 'Look at air flap, ducts and charge cooler; measure the intake temperature under load.',
+    checks: ['cooling-look', 'boost-measure'],
   },
   {
     id: 'knock-in-this-cylinder',
@@ -199,6 +229,7 @@ export const temperatureCauses: readonly Cause[] = [
     scope: 'cylinder',
     kind: 'detonation',
     prior: 'rare',
+    needs: { cylinders: 'several' },
     makes: [
       { condition: 'knock-early', strength: 'usually', because: 'The hottest or leanest cylinder knocks first.', source: 'S68' },
       { condition: 'knock-broken', strength: 'often', because: 'Knock at load goes on to breakage.', source: 'S68' },
@@ -214,10 +245,10 @@ export const temperatureCauses: readonly Cause[] = [
   },
   {
     id: 'hot-spot',
-    name: 'Glowing spot in the chamber',
+    name: 'Hot spot in the chamber, glow ignition',
     synonyms: [
-      'hot spot', 'glowing deposit', 'glowing carbon', 'burnt valve edge', 'sharp edge glowing', 'pre-ignition', 'surface ignition',
-      'incandescent deposit', 'glow ignition', 'overheated valve edge',
+      'glowing deposit', 'glowing carbon', 'sharp edge glowing', 'pre-ignition', 'surface ignition', 'incandescent deposit',
+      'overheated valve edge', 'glowing spot', 'valve burned', 'burnt valve edge glowing',
     ],
     scope: 'cylinder',
     kind: 'pre-ignition',
@@ -246,8 +277,8 @@ export const temperatureCauses: readonly Cause[] = [
     id: 'chamber-deposits',
     name: 'Carbon built up in the chamber',
     synonyms: [
-      'combustion chamber deposits', 'carbon build-up', 'deposits on piston and head', 'chamber carbon', 'coked combustion chamber',
-      'heavy carbon in the chamber', 'carbonised piston crown',
+      'combustion chamber deposits', 'deposits on piston and head', 'chamber carbon', 'coked combustion chamber', 'heavy carbon in the chamber',
+      'carbonised piston crown', 'excessive carbon', 'carbon deposits in the combustion chamber', 'carbon build-up in the cylinders',
     ],
     scope: 'engine',
     kind: 'deposit',

@@ -8,7 +8,7 @@ export const heatConditions: readonly Condition[] = [
     verdict: 'too hot',
     thermal: 'hot',
     leak: 0.01,
-    meaning: 'The firing end runs above its comfortable band: bare, white, with blued metal, but not yet damaged.',
+    meaning: 'The firing end runs above its comfortable band, 500 to 800 °C: bare, white, with blued metal, but not yet damaged.',
     cure: 'Check tightness, plug type, timing, mixture, fuel pressure and cooling, in that order, before thinking of a colder plug.',
     heatRule: 'colder once causes are cleared',
     shows: [
@@ -52,7 +52,7 @@ export const heatConditions: readonly Condition[] = [
     verdict: 'too hot',
     thermal: 'hot',
     leak: 0.002,
-    meaning: 'The nose has been hot enough to blister and the electrodes to burn. The next step is pre-ignition.',
+    meaning: 'The nose has been hot enough to blister and the electrodes to burn. The next step is pre-ignition, expected from 850 to 950 °C by different sources.',
     cure: 'Do not load the engine again before the cause is found; renew the plug.',
     heatRule: 'colder once causes are cleared',
     shows: [

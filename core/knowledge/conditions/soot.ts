@@ -171,7 +171,7 @@ export const sootConditions: readonly Condition[] = [
     verdict: 'too cold',
     thermal: 'cold',
     leak: 0.005,
-    meaning: 'The nose stays below about 450 °C, so carbon is not burnt off and builds up from the root.',
+    meaning: 'The nose stays below its self-cleaning temperature, about 450 °C (sources give 360 to 500), so carbon is not burnt off and builds up from the root.',
     cure: 'Look at use, mixture and ignition first; only then ask whether the specified plug is fitted.',
     heatRule: 'hotter for a whole set once causes are cleared',
     shows: [
