@@ -1,6 +1,7 @@
 import type { Findings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { placeWords } from '../domain/words.ts';
+import { barsFromBefore } from '../followup/earlier-bars.ts';
 import { heatAdvice, type PlugHeat } from '../heat/advice.ts';
 import type { Cause, Knowledge } from '../knowledge/types.ts';
 import { evidenceOf, type PlugEvidence } from './evidence.ts';
@@ -69,7 +70,7 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
     sheet: solution.evidence.sheet,
     plugs,
     stopped: stops.length > 0,
-    bars: barsFor(knowledge.barsOnHotter, solution.evidence),
+    bars: [...barsFor(knowledge.barsOnHotter, solution.evidence), ...barsFromBefore(knowledge.barsOnHotter, solution.evidence.sheet)],
     plugTooCold: heatCause('hotter'),
     plugTooHot: heatCause('colder'),
     barring: strongest(all, solution, (c) => BARRING.includes(c.kind)),

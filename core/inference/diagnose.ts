@@ -1,6 +1,7 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Risk, Verdict } from '../../shared/vocabulary/verdicts.ts';
+import { followUp } from '../followup/follow-up.ts';
 import type { Cause, Check, Knowledge } from '../knowledge/types.ts';
 import { graver } from '../shop-lines/guards.ts';
 import { ranked, type Conclusion, type Judged } from './conclude.ts';
@@ -157,11 +158,13 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given
     condition: (verdict) => knowledge.conditions.find((c) => c.verdict === verdict),
   });
   const first = plan[0];
+  const followed = followUp(sheet, conclusion, knowledge);
   return rounded({
     format: 'corenose.findings',
     version: 1,
     knowledge: { version: knowledge.version, digest, ...(shop !== undefined && { shopLines: [...shop.lines] }) },
     summary: `${verdictSentence(plugs)}${first === undefined ? '' : ` First: ${first.do}`}`,
+    ...(followed !== undefined && { followUp: followed }),
     plugs,
     engine,
     heat,

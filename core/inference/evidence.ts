@@ -3,6 +3,7 @@ import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import { FACET_NAMES } from '../../shared/vocabulary/tip.ts';
 import { plugKey, plugPlaces, type PlugKey, type PlugPlace } from '../domain/plugs.ts';
 import { CYLINDER_FINDING_WORDS, PLUG_FINDING_WORDS } from '../domain/words.ts';
+import { workedOn } from '../followup/cures-done.ts';
 import { CYLINDER_FINDINGS, PLUG_FINDINGS, type CylinderFindingName, type PlugFindingName } from '../knowledge/findings.ts';
 import { cylinderBands, plugBands, type Banded } from './bands.ts';
 
@@ -109,13 +110,30 @@ function checkObservations(check: CylinderCheck, path: string, sheet: ReadingShe
   return [...said, ...bands];
 }
 
+const checkOf = ({ cylinderChecks }: Pick<ReadingSheet, 'cylinderChecks'>, cylinder: number, path: string, sheet: ReadingSheet): Observation<CylinderFindingName>[] => {
+  const index = (cylinderChecks ?? []).findIndex((check) => check.cylinder === cylinder);
+  const check = cylinderChecks?.[index];
+  return check === undefined ? [] : checkObservations(check, `${path}cylinderChecks.${index}`, sheet);
+};
+
+/** What a cylinder keeps until somebody works on it. How it ran and where a swapped part went tells of its day only. */
+const LASTING: readonly CylinderFindingName[] = ['compression', 'compressionWet', 'leakDown', 'borescope', 'spark', 'injector'];
+
+/** Checks of the reading before that were not made again, on a cylinder that nobody worked on since. They count as doubted values do. */
+function checksThatStand(sheet: ReadingSheet, cylinder: number): Observation<CylinderFindingName>[] {
+  const { since } = sheet;
+  if (since === undefined || workedOn(since, cylinder)) return [];
+  return checkOf(since.reading, cylinder, 'since.reading.', { ...sheet, ...since.reading })
+    .filter(({ finding }) => LASTING.includes(finding))
+    .map((o) => ({ ...o, sure: false, words: `${o.words} (at the reading before)`, weights: o.weights.map((w) => DOUBT / o.weights.length + (1 - DOUBT) * w) }));
+}
+
 function cylinderEvidence(cylinder: number, places: readonly PlugPlace[], sheet: ReadingSheet): CylinderEvidence {
-  const index = (sheet.cylinderChecks ?? []).findIndex((check) => check.cylinder === cylinder);
-  const check = sheet.cylinderChecks?.[index];
+  const checked = checkOf(sheet, cylinder, '', sheet);
   return {
     cylinder,
     plugs: places.map((place) => plugEvidence(place, sheet)),
-    seen: check === undefined ? [] : checkObservations(check, `cylinderChecks.${index}`, sheet),
+    seen: [...checked, ...checksThatStand(sheet, cylinder).filter((old) => !checked.some(({ finding }) => finding === old.finding))],
     symptoms: (sheet.symptoms ?? []).filter((s) => s.cylinder === cylinder).map((s) => s.what),
   };
 }

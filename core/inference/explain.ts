@@ -187,8 +187,8 @@ const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
 };
 
 function circumstanceFacts(instance: Instance): Fact[] {
-  return instance.moves.map(({ words, factor, because, line, addedBy }) => ({
-    about: 'conditions', text: words, bits: Math.log2(factor), because, lines: [line], ...(addedBy !== undefined && { addedBy }),
+  return instance.moves.map(({ words, factor, because, line, about, addedBy }) => ({
+    about, text: words, bits: Math.log2(factor), because, ...(line !== undefined && { lines: [line] }), ...(addedBy !== undefined && { addedBy }),
   }));
 }
 

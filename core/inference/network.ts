@@ -1,6 +1,7 @@
 import type { PlugReading } from '../../shared/formats/reading-sheet.v1.ts';
 import type { PlugKey } from '../domain/plugs.ts';
 import { sharingGroups, type SharingGroup } from '../domain/sharing.ts';
+import { treatmentOf } from '../followup/treated.ts';
 import { movedKey } from '../knowledge/line-keys.ts';
 import { MOVES, PRIORS, STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause, CauseScope, Knowledge } from '../knowledge/types.ts';
@@ -19,7 +20,10 @@ export type Instance = {
   readonly prior: number;
   readonly moves: readonly AppliedMove[];
 };
-export type AppliedMove = Pick<Cause['moved'][number], 'because' | 'source' | 'addedBy'> & { readonly words: string; readonly factor: number; readonly line: string };
+/** `line`: the line of the knowledge that moved it; none for a cure that was carried out. `about`: where on the sheet it stands. */
+export type AppliedMove = Pick<Cause['moved'][number], 'because' | 'source' | 'addedBy'> & {
+  readonly words: string; readonly factor: number; readonly line?: string; readonly about: string;
+};
 
 export type Network = {
   readonly knowledge: Knowledge;
@@ -74,7 +78,7 @@ function movesFor(cause: Cause, evidence: Evidence, plugs: readonly PlugReading[
     if (holds(by, evidence.sheet, plugs) !== true) return [];
     const factor = MOVES[how];
     const spread = 'fitted' in by || factor < 1 ? 1 : Math.min(sites, Math.sqrt(factor));
-    return [{ ...link, words: circumstanceWords(by), factor: factor / spread, line: movedKey(cause.id, link) }];
+    return [{ ...link, words: circumstanceWords(by), factor: factor / spread, line: movedKey(cause.id, link), about: 'conditions' }];
   });
 }
 
@@ -93,7 +97,8 @@ function instancesOf(cause: Cause, groups: readonly SharingGroup[], evidence: Ev
       .flatMap((c) => c.plugs)
       .filter((plug) => site.plugs.includes(plug.key))
       .flatMap((plug) => plug.reading ?? []);
-    const moves = movesFor(cause, evidence, readings, sites.length);
+    const treatment = treatmentOf({ cause, ...site }, evidence.sheet);
+    const moves = [...movesFor(cause, evidence, readings, sites.length), ...(treatment === undefined ? [] : [treatment])];
     const prior = probability(moves.reduce((o, move) => o * move.factor, odds(PRIORS[cause.prior])));
     const place = site.group || (cause.scope === 'plug' ? site.plugs.join() : site.cylinders.length === 1 ? `${site.cylinders[0]}` : '');
     return { id: place === '' ? cause.id : `${cause.id} @ ${place}`, cause, ...site, prior: Math.min(0.98, Math.max(1e-7, prior)), moves };

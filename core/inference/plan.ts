@@ -17,8 +17,9 @@ export type PlanGrounds = {
 
 /** Under this belief a cause is looked for before it is cured. */
 const SURE = 0.8;
-/** Above this a cause is worth a line in the plan. */
-const WORTH = 0.25;
+/** Above this a cause is worth a line in the plan, and so many lines at most. */
+export const WORTH_A_CURE = 0.25;
+export const MOST_CURES = 5;
 
 const troubled = (plugs: readonly PlugFindings[]): PlugFindings[] => plugs.filter((p) => p.verdict !== 'normal' && p.verdict !== 'undetermined');
 
@@ -48,8 +49,8 @@ function checkSteps({ plugs, engineChecks }: PlanGrounds): Step[] {
 /** Causes by belief, each once, those of the whole engine before those of one cylinder at like belief. */
 function leadingCauses({ plugs, engineCauses }: PlanGrounds): CauseFinding[] {
   const all = [...engineCauses, ...plugs.flatMap((p) => p.causes)];
-  const once = all.filter((c, i) => all.findIndex((other) => other.id === c.id) === i && c.belief >= WORTH);
-  return once.sort((a, b) => b.belief - a.belief || (a.id < b.id ? -1 : 1)).slice(0, 5);
+  const once = all.filter((c, i) => all.findIndex((other) => other.id === c.id) === i && c.belief >= WORTH_A_CURE);
+  return once.sort((a, b) => b.belief - a.belief || (a.id < b.id ? -1 : 1)).slice(0, MOST_CURES);
 }
 
 function cureSteps(grounds: PlanGrounds): Step[] {

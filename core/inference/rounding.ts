@@ -1,4 +1,4 @@
-import type { CauseFinding, Findings, PlugFindings } from '../../shared/formats/findings.v1.ts';
+import type { CauseFinding, Findings, FollowUp, PlugFindings } from '../../shared/formats/findings.v1.ts';
 
 /** Beliefs are summed in full and rounded once, here at the border, to four places. */
 const four = (p: number): number => Math.round(Math.min(1, Math.max(0, p)) * 1e4) / 1e4;
@@ -10,8 +10,14 @@ function thermal({ tooCold, tooHot }: PlugFindings['thermal']): PlugFindings['th
   return { tooCold: cold, inWindow: four(1 - cold - hot), tooHot: hot };
 }
 
+const followed = (followUp: FollowUp): FollowUp => ({
+  ...followUp,
+  cures: followUp.cures.map((cure) => ({ ...cure, beliefBefore: four(cure.beliefBefore), beliefNow: four(cure.beliefNow) })),
+});
+
 export const rounded = (findings: Findings): Findings => ({
   ...findings,
+  ...(findings.followUp !== undefined && { followUp: followed(findings.followUp) }),
   plugs: findings.plugs.map((plug) => ({ ...plug, belief: four(plug.belief), thermal: thermal(plug.thermal), causes: plug.causes.map(cause) })),
   engine: { ...findings.engine, causes: findings.engine.causes.map(cause) },
   heat: { ...findings.heat, belief: four(findings.heat.belief) },

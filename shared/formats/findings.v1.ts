@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { POSITIONS } from '../vocabulary/engine.ts';
+import { CHANGES, CURE_OUTCOMES } from '../vocabulary/follow-up.ts';
 import { RISKS, SCOPES, VERDICTS } from '../vocabulary/verdicts.ts';
 import { cylinderNumber } from './engine.ts';
 import { amount, count, oneOf, record, text } from './strict.ts';
 import { shopLine } from './shop-lines.v1.ts';
-import { heatModel } from './heat-model.v1.ts';
 
 const line = text(2000);
 const belief = amount('a belief', 0, 1);
@@ -43,12 +43,30 @@ const plugFindings = record({
   doubts: z.array(line),
 });
 
+const plugChange = record({ cylinder: cylinderNumber, position: oneOf(POSITIONS), change: oneOf(CHANGES), before: oneOf(VERDICTS), now: oneOf(VERDICTS), why: line });
+
+/** What became of a cure that the reading before called for, or that was carried out anyway. Beliefs are those in its cause, then and now. */
+const cureFollowed = record({
+  cause: text(80), name: line, cylinders: z.array(cylinderNumber), do: line, outcome: oneOf(CURE_OUTCOMES), beliefBefore: belief, beliefNow: belief, why: line,
+});
+
+/** This reading against the one before. `doubts`: what limits the comparison. */
+const followUp = record({
+  before: record({ date: text(40).optional(), title: text(200).optional() }),
+  summary: line,
+  plugs: z.array(plugChange),
+  cures: z.array(cureFollowed),
+  heat: line.optional(),
+  doubts: z.array(line),
+});
+
 export const findings = record({
   format: z.literal('corenose.findings'),
   version: z.literal(1),
   /** `shopLines`: the lines of the workshop that took part; absent when the program's own knowledge stood alone. */
   knowledge: record({ version: text(40), digest: text(80), shopLines: z.array(shopLine).optional() }),
   summary: line,
+  followUp: followUp.optional(),
   plugs: z.array(plugFindings),
   engine: record({ pattern: line, causes: z.array(cause), nextChecks: z.array(nextCheck) }),
   heat: record({
@@ -69,4 +87,7 @@ export type Findings = z.output<typeof findings>;
 export type PlugFindings = z.output<typeof plugFindings>;
 export type CauseFinding = z.output<typeof cause>;
 export type Fact = z.output<typeof fact>;
+export type FollowUp = z.output<typeof followUp>;
+export type PlugChange = z.output<typeof plugChange>;
+export type CureFollowed = z.output<typeof cureFollowed>;
 export type NextCheck = z.output<typeof nextCheck>;
