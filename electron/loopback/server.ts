@@ -5,6 +5,7 @@ import { pageFile } from '../node/page-files.ts';
 import { PAGE_HEADERS } from '../node/page-policy.ts';
 import { accessFor, type Access } from './access.ts';
 import { readBody } from './body.ts';
+import { turnAway } from './turn-away.ts';
 
 export type LoopbackGiven = {
   readonly door: Door;
@@ -57,8 +58,8 @@ async function answer(parts: Parts, request: IncomingMessage, response: ServerRe
   if (!access.isOurHost(request.headers)) return refuse(response, 421, 'This address is not the one Corenose serves.');
   if (request.url?.startsWith('/') !== true || !URL.canParse(address)) return refuse(response, 400, 'Not an address.');
   const { pathname, searchParams } = new URL(address);
-  if (pathname === '/open' && request.method === 'GET') return open(access, searchParams.get('key') ?? '', response);
-  if (!access.admits(request.headers, request.method)) return refuse(response, 403, 'Open Corenose by the address that "npm start" printed.');
+  if (pathname === '/open' && request.method === 'GET') return open(access, searchParams.get('key') ?? '', request, response);
+  if (!access.admits(request.headers, request.method)) return turnAway(request, response);
   if (request.method === 'POST' && pathname.startsWith('/call/')) return call(parts, pathname.slice('/call/'.length), request, response);
   if (request.method !== 'GET') return refuse(response, 405, 'Only GET, and POST for calls.');
   const file = await pageFile(page, pathname);
@@ -67,9 +68,9 @@ async function answer(parts: Parts, request: IncomingMessage, response: ServerRe
 }
 
 /** Answers with a page that goes on by itself: a redirect would still count as coming from elsewhere, and the strict cookie would not be sent. */
-function open(access: Access, key: string, response: ServerResponse): void {
+function open(access: Access, key: string, request: IncomingMessage, response: ServerResponse): void {
   const cookie = access.redeem(key);
-  if (cookie === null) return refuse(response, 403, 'This address does not open Corenose any more. Use the one that "npm start" printed last.');
+  if (cookie === null) return turnAway(request, response);
   response.writeHead(200, { ...PAGE_HEADERS, 'content-type': 'text/html; charset=utf-8', 'set-cookie': cookie })
     .end('<!doctype html><html lang="en"><title>Corenose</title><meta http-equiv="refresh" content="0;url=/">');
 }

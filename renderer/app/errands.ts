@@ -1,4 +1,5 @@
 import { plugKey } from '../../core/domain/plugs.ts';
+import { useReadOnly } from '../state/hooks.ts';
 import { sheetPlaces } from '../state/places.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
@@ -20,6 +21,7 @@ function useReadingErrands(): readonly Errand[] {
   const { undo, redo } = useSteps();
   const keep = useKeep();
   const exportSheet = useExport();
+  const readOnly = useReadOnly();
   if (reading === null) return [];
   const { id, history } = reading;
   const plugs = sheetPlaces(history.now.sheet).map((place): Errand => (
@@ -27,7 +29,7 @@ function useReadingErrands(): readonly Errand[] {
   return [
     ...STATIONS.map((station, i): Errand => ({ words: words.station(shell.stations[station]), keys: shell.stationKey(i + 1), run: to({ page: 'reading', id, station }) })),
     ...plugs,
-    ...(reading.state === 'draft' ? [{ words: shell.reading.keep, keys: words.keepKey, run: () => void keep() }] : []),
+    ...(reading.state === 'draft' && !readOnly ? [{ words: shell.reading.keep, keys: words.keepKey, run: () => void keep() }] : []),
     ...(history.past.length > 0 ? [{ words: shell.undo, keys: words.undoKey, run: undo }] : []),
     ...(history.future.length > 0 ? [{ words: shell.redo, keys: words.redoKey, run: redo }] : []),
     { words: words.export, run: () => void exportSheet(id) },
@@ -38,6 +40,7 @@ function useEngineErrands(): readonly Errand[] {
   const { shell, engines: { unnamed } } = useText();
   const { errands: words } = shell;
   const engines = useStore((state) => state.engines);
+  const readOnly = useReadOnly();
   const start = async (engineId: string): Promise<void> => {
     const { startReading, tell } = useStore.getState();
     const reply = await startReading(engineId);
@@ -45,7 +48,7 @@ function useEngineErrands(): readonly Errand[] {
     else tell({ text: shell.error(reply.error), tone: 'problem' });
   };
   return engines.flatMap(({ id, engine, draft }): readonly Errand[] => [
-    { words: draft ? words.goOn(engine.name ?? unnamed) : words.start(engine.name ?? unnamed), run: () => void start(id) },
+    ...(readOnly ? [] : [{ words: draft ? words.goOn(engine.name ?? unnamed) : words.start(engine.name ?? unnamed), run: () => void start(id) }]),
     { words: words.openEngine(engine.name ?? unnamed), run: to({ page: 'engine', id }) },
     { words: words.heat(engine.name ?? unnamed), run: to({ page: 'engine-heat', id }) },
   ]);
@@ -66,10 +69,11 @@ function useSettingErrands(): readonly Errand[] {
 /** All that can be done from where the person is, the nearest first. */
 export function useErrands(onKeys: () => void): readonly Errand[] {
   const { errands: words, allEngines, settings, shortcuts } = useText().shell;
+  const readOnly = useReadOnly();
   const [reading, engines, looks] = [useReadingErrands(), useEngineErrands(), useSettingErrands()];
   return [
     ...reading, ...engines,
-    { words: allEngines, run: to({ page: 'shelf' }) }, { words: words.add, run: to({ page: 'engine-new' }) },
+    { words: allEngines, run: to({ page: 'shelf' }) }, ...(readOnly ? [] : [{ words: words.add, run: to({ page: 'engine-new' }) }]),
     { words: settings, run: to({ page: 'settings' }) }, ...looks, { words: shortcuts.title, keys: '?', run: onKeys },
   ];
 }

@@ -11,13 +11,12 @@ import appStyles from './app.module.css';
 import { Bar, type Sheets } from './bar.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { focusOnBenchIfFree } from './focus-on-bench.ts';
-import { LibraryTrouble } from './library-trouble.tsx';
 import styles from './reading-frame.module.css';
 import { ReadingHead } from './reading-head.tsx';
 import { hrefOf, type Station } from './route.ts';
-import { SaveProblem } from './save-problem.tsx';
 import { StationScreen } from './station-screen.tsx';
 import { StationsRail } from './stations-rail.tsx';
+import { Troubles } from './troubles.tsx';
 import { navigate } from './use-route.ts';
 import { useSteps } from './use-steps.ts';
 
@@ -74,7 +73,7 @@ export function ReadingFrame({ id, station, sheets }: { id: string; station: Sta
     return (
       <>
         <Bar page="reading" {...sheets} />
-        <LibraryTrouble />
+        <Troubles />
         <main id="bench" tabIndex={-1} className={appStyles.bench}>
           {problem === null ? <p role="status">{text.shell.loading}</p> : (
             <Notice tone="problem" title={text.shell.reading.missing}><p>{text.shell.error(problem)}</p><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>
@@ -87,7 +86,7 @@ export function ReadingFrame({ id, station, sheets }: { id: string; station: Sta
     <div className={styles.frame}>
       <Bar page="reading" {...sheets}><ReadingHead /></Bar>
       <StationsRail id={id} station={station} />
-      <div className={styles.notices}><LibraryTrouble /><SaveProblem /></div>
+      <div className={styles.notices}><Troubles /></div>
       <main id="bench" tabIndex={-1} className={styles.bench}>
         <h1><Said>{text.shell.stations[station]}</Said></h1>
         <ErrorBoundary key={station} text={text}><StationScreen station={station} /></ErrorBoundary>

@@ -9,6 +9,7 @@ import { RedoGlyph, UndoGlyph } from '../ui/glyphs.tsx';
 import { TextField } from '../ui/text-field.tsx';
 import { useKeys } from '../ui/use-keys.ts';
 import styles from './reading-head.module.css';
+import { IfWritable } from './if-writable.tsx';
 import { hrefOf } from './route.ts';
 import { useKeep } from './use-keep.ts';
 import { useSteps } from './use-steps.ts';
@@ -50,7 +51,7 @@ function DraftTools() {
       <SaveMark />
       <GlyphButton name={shell.undo} onClick={undo} disabled={!canUndo}><UndoGlyph /></GlyphButton>
       <GlyphButton name={shell.redo} onClick={redo} disabled={!canRedo}><RedoGlyph /></GlyphButton>
-      <Button look="main" title={shell.reading.keepHint} onClick={() => void keep()}>{shell.reading.keep}</Button>
+      <IfWritable><Button look="main" title={shell.reading.keepHint} onClick={() => void keep()}>{shell.reading.keep}</Button></IfWritable>
     </>
   );
 }
@@ -65,7 +66,7 @@ function KeptTools() {
   return (
     <>
       <span className={styles.save} data-kind="saved">{shell.reading.kept}</span>
-      <Button title={shell.reading.closedAbout} onClick={() => void reopen()}>{shell.reading.reopen}</Button>
+      <IfWritable><Button title={shell.reading.closedAbout} onClick={() => void reopen()}>{shell.reading.reopen}</Button></IfWritable>
     </>
   );
 }

@@ -27,6 +27,9 @@ export const useFindings = (): Findings | null => useReading((open) => open.find
 export const useDiagnosis = (): DiagnosisState => useReading((open) => open.diagnosis);
 export const usePlugFindings = (key: PlugKey): PlugFindings | undefined => useReading((open) => open.findings?.plugs.find((plug) => keyOf(plug) === key));
 
+/** The open library can be looked at, not changed. */
+export const useReadOnly = (): boolean => useStore((state) => state.info?.library.readOnly === true);
+
 export const useAct = (): State['act'] => useStore((state) => state.act);
 export const useSelectPlug = (): State['selectPlug'] => useStore((state) => state.selectPlug);
 

@@ -1,4 +1,5 @@
 import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
+import { IfWritable } from '../../app/if-writable.tsx';
 import { OpenLibrary } from '../../app/open-library.tsx';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
@@ -38,9 +39,9 @@ export function EmptyShelf() {
         ))}
       </ol>
       <div className={styles.ways}>
-        <ButtonLink look="main" href={hrefOf({ page: 'engine-new' })}>{empty.addFirst}</ButtonLink>
+        <IfWritable><ButtonLink look="main" href={hrefOf({ page: 'engine-new' })}>{empty.addFirst}</ButtonLink></IfWritable>
         {!isDemo && <OpenLibrary kind="demo" words={empty.demo} />}
-        <ImportSheet label={importWords} />
+        <IfWritable><ImportSheet label={importWords} /></IfWritable>
       </div>
       <p className={styles.hint}>{isDemo ? '' : `${empty.demoHint} `}{empty.importHint}</p>
     </div>

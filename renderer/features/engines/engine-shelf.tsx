@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { enginePlan } from '../../../core/domain/engine-plan.ts';
 import type { EngineRecord } from '../../../shared/channels.ts';
+import { IfWritable } from '../../app/if-writable.tsx';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
@@ -33,9 +34,11 @@ function Place({ record }: { record: EngineRecord }) {
           <span className={styles.about}>{log}</span>
         </span>
       </a>
-      {record.draft
-        ? <StartReading engineId={record.id} label={engines.goOnOf(name)} words={engines.goOn} />
-        : <StartReading engineId={record.id} label={engines.startReadingOf(name)} words={engines.startReading} />}
+      <IfWritable>
+        {record.draft
+          ? <StartReading engineId={record.id} label={engines.goOnOf(name)} words={engines.goOn} />
+          : <StartReading engineId={record.id} label={engines.startReadingOf(name)} words={engines.startReading} />}
+      </IfWritable>
     </li>
   );
 }
@@ -54,8 +57,10 @@ export function EngineShelf() {
     <>
       <header className={styles.head}>
         <h1>{engines.shelf}</h1>
-        <ButtonLink look="main" href={hrefOf({ page: 'engine-new' })}><AddGlyph />{engines.add}</ButtonLink>
-        <ImportSheet label={engines.import} />
+        <IfWritable>
+          <ButtonLink look="main" href={hrefOf({ page: 'engine-new' })}><AddGlyph />{engines.add}</ButtonLink>
+          <ImportSheet label={engines.import} />
+        </IfWritable>
       </header>
       <UnsavedEngines />
       <ul className={styles.shelf}>{list.map((record) => <Place key={record.id} record={record} />)}</ul>

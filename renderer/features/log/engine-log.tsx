@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import type { EngineRecord } from '../../../shared/channels.ts';
 import { EngineHead } from '../../app/engine-head.tsx';
+import { IfWritable } from '../../app/if-writable.tsx';
 import { hrefOf } from '../../app/route.ts';
 import { navigate } from '../../app/use-route.ts';
 import { useStore } from '../../state/store.ts';
@@ -34,11 +35,13 @@ function Head({ record }: { record: EngineRecord }) {
   };
   return (
     <EngineHead record={record} page="engine">
-      <StartReading look="main" engineId={record.id} label={start} words={start} />
-      <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
-      <ImportSheet label={engines.import} />
-      <Menu words={engines.page.more} name={engines.page.moreOf(name)}
-        items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
+      <IfWritable>
+        <StartReading look="main" engineId={record.id} label={start} words={start} />
+        <ButtonLink href={hrefOf({ page: 'engine-edit', id: record.id })}>{engines.page.edit}</ButtonLink>
+        <ImportSheet label={engines.import} />
+        <Menu words={engines.page.more} name={engines.page.moreOf(name)}
+          items={[{ words: engines.page.removeEngine, onSelect: () => void remove(), grave: true }]} />
+      </IfWritable>
     </EngineHead>
   );
 }

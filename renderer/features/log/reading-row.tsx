@@ -1,6 +1,7 @@
 import type { ReadingSummary } from '../../../shared/channels.ts';
 import { hrefOf } from '../../app/route.ts';
 import { useExport } from '../../app/use-export.ts';
+import { useReadOnly } from '../../state/hooks.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { formatDate, formatInstant } from '../../text/numbers.ts';
@@ -14,6 +15,7 @@ function useReadingMenu(reading: ReadingSummary, title: string) {
   const { removeReading, restoreReading, tell } = useStore.getState();
   const tellError = (error: Parameters<typeof shell.error>[0]): void => { tell({ text: shell.error(error), tone: 'problem' }); };
   const save = useExport();
+  const readOnly = useReadOnly();
   const restore = async (): Promise<void> => {
     const error = await restoreReading(reading.id);
     if (error !== null) tellError(error);
@@ -23,7 +25,8 @@ function useReadingMenu(reading: ReadingSummary, title: string) {
     if (error !== null) return tellError(error);
     tell({ text: page.removedReading(title), tone: 'plain', undo: () => void restore() });
   };
-  return [{ words: page.export, onSelect: () => void save(reading.id) }, { words: page.remove, onSelect: () => void remove(), grave: true }];
+  const saving = { words: page.export, onSelect: () => void save(reading.id) };
+  return readOnly ? [saving] : [saving, { words: page.remove, onSelect: () => void remove(), grave: true }];
 }
 
 export function ReadingRow({ reading }: { reading: ReadingSummary }) {

@@ -118,6 +118,16 @@ export const shell = {
     recovered: 'The library was set back to the backup.',
     start: 'The program could not be started',
   },
+  host: {
+    gone: {
+      title: 'The program behind this page does not answer',
+      goOn: 'If it has ended, start Corenose again and go on in the window it opens. What was saved is in the library; what is not saved yet stays on this page as long as it is open.',
+    },
+    'started anew': {
+      title: 'Corenose was started anew',
+      goOn: 'This page belongs to the start before and is not let in any more. Go on in the window that Corenose opened, or at the address it printed: what was saved is there. Something not saved yet can be kept as a file below.',
+    },
+  },
   broken: {
     title: 'This screen failed',
     safe: 'What you entered is not lost: it is saved with every change, and it is still in memory.',

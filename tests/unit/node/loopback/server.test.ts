@@ -78,6 +78,16 @@ describe('the loopback host', () => {
     expect(await send(port, { path: '/', headers })).toMatchObject({ status, body: expect.not.stringContaining('Page') as string });
   });
 
+  it('tells a person who comes by an old address how to get back in, and lets nothing else out', async () => {
+    const { port } = await served();
+    for (const path of ['/', '/open?key=old']) {
+      const { status, headers, body } = await send(port, { path, headers: { accept: 'text/html,*/*' } });
+      expect({ status, type: headers['content-type'] }).toEqual({ status: 403, type: 'text/html; charset=utf-8' });
+      expect(body).toContain('Go on in the window that it opened');
+      expect(body).not.toContain('Page');
+    }
+  });
+
   it.each([
     ['from another site', { origin: 'https://x.example' }, 403],
     ['without saying where from', { origin: '' }, 403],
