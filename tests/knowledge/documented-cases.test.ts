@@ -1,6 +1,10 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { numberWords } from '../../core/domain/words.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { Findings } from '../../shared/formats/findings.v1.ts';
+import { ROOT } from '../run/vitest.ts';
 import { findingsOf, SCORED, share, verdictMisses, type Case } from './documented.ts';
 
 const plain = (words: string): string[] =>
@@ -16,57 +20,82 @@ const sameWords = (a: string, b: string): boolean => {
   return short.length > 0 && short.every((word) => long.includes(word));
 };
 
+const firstThree = (findings: Findings): Findings['engine']['causes'] =>
+  [...findings.plugs.map((plug) => plug.causes.slice(0, 3)), findings.engine.causes.slice(0, 3)].flat();
+
 function causeNamed({ expect: { causeWords = [] } }: Case, findings: Findings): boolean {
-  const top = [...findings.plugs.map((plug) => plug.causes.slice(0, 3)), findings.engine.causes.slice(0, 3)].flat();
-  const names = top.flatMap(({ id }) => {
+  const names = firstThree(findings).flatMap(({ id }) => {
     const cause = KNOWLEDGE.causes.find((c) => c.id === id.split(' @ ')[0]);
     return cause ? [cause.name, ...cause.synonyms] : [];
   });
   return causeWords.some((words) => names.some((name) => sameWords(words, name)));
 }
 
+/** Cases that are missed, and why it is right to miss them. One that is met again must leave the list. */
+const RIGHT_TO_MISS: { readonly verdict: Readonly<Record<string, string>>; readonly cause: Readonly<Record<string, string>> } = {
+  verdict: {
+    'documented-030': 'aluminium specks alone: this source says pre-ignition, the source of that line of knowledge (S59) says detonation; both stop the engine',
+  },
+  cause: {
+    'documented-020': 'the source names what the glaze is made of, not what made it; sudden load on soft deposits is what melts them',
+    'documented-030': 'the source names the event, pre-ignition; the program names what brings knock',
+    'documented-066': 'the source only says that the fault lies elsewhere, and so do the causes found',
+  },
+};
+
 const scored = SCORED.map((c) => ({ c, findings: findingsOf(c) }));
+const wrongVerdicts = scored.flatMap(({ c, findings }) => verdictMisses(c, findings).slice(0, 1).map((miss) => ({ id: c.id, miss })));
+const wrongSteps = scored
+  .filter(({ c, findings }) => c.expect.heatAllowed !== undefined && !c.expect.heatAllowed.includes(findings.heat.step))
+  .map(({ c }) => c.id);
+const stopsDue = scored.filter(({ c }) => c.expect.stopExpected === true);
+const stopsMissed = stopsDue.filter(({ findings }) => findings.stop.length === 0).map(({ c }) => c.id);
+const withCause = scored.filter(({ c }) => (c.expect.causeWords ?? []).length > 0);
+const wrongCauses = withCause
+  .filter(({ c, findings }) => !causeNamed(c, findings))
+  .map(({ c, findings }) => ({
+    id: c.id, miss: `${c.expect.causeWords?.join(', ')} | found ${[...new Set(firstThree(findings).map(({ name }) => name))].join(', ')}`,
+  }));
+
+type Miss = { readonly id: string; readonly miss: string };
+const told = (misses: readonly Miss[], reasons: Readonly<Record<string, string>>): string =>
+  misses.map(({ id, miss }) => `\n  missed ${id}: ${miss}${reasons[id] === undefined ? '' : `\n    right to miss: ${reasons[id]}`}`).join('');
+const met = (all: number, misses: readonly unknown[]): string => share(all - misses.length, all);
 
 describe('documented cases', () => {
-  it('get a verdict that their source allows, in at least nine of ten', () => {
-    const misses = scored.flatMap(({ c, findings }) => {
-      const found = verdictMisses(c, findings);
-      return found.length === 0 ? [] : [`${c.id}: ${found[0]}`];
-    });
-    console.log(
-      `documented cases, verdicts as in the source: ${share(scored.length - misses.length, scored.length)}${misses.map((m) => `\n  missed ${m}`).join('')}`,
-    );
-    expect(scored.length - misses.length).toBeGreaterThanOrEqual(0.9 * scored.length);
+  it('get a verdict that their source allows, in at least 92 of a hundred', () => {
+    console.log(`documented cases, verdicts as in the source: ${met(scored.length, wrongVerdicts)}${told(wrongVerdicts, RIGHT_TO_MISS.verdict)}`);
+    expect(scored.length - wrongVerdicts.length).toBeGreaterThanOrEqual(0.92 * scored.length);
   });
 
   it('get no heat step that their source forbids', () => {
-    const wrong = scored
-      .filter(({ c, findings }) => c.expect.heatAllowed !== undefined && !c.expect.heatAllowed.includes(findings.heat.step))
-      .map(({ c }) => c.id);
-    console.log(`documented cases, heat step allowed: ${share(scored.length - wrong.length, scored.length)}`);
-    expect(wrong).toEqual([]);
+    console.log(`documented cases, heat step allowed: ${met(scored.length, wrongSteps)}`);
+    expect(wrongSteps).toEqual([]);
   });
 
   it('are stopped where the source says that running on destroys the engine', () => {
-    const due = scored.filter(({ c }) => c.expect.stopExpected === true);
-    const missed = due.filter(({ findings }) => findings.stop.length === 0).map(({ c }) => c.id);
-    console.log(`documented cases, expected stops: ${share(due.length - missed.length, due.length)}`);
-    expect(due.length).toBeGreaterThan(0);
-    expect(missed).toEqual([]);
+    console.log(`documented cases, expected stops: ${met(stopsDue.length, stopsMissed)}`);
+    expect(stopsDue.length).toBeGreaterThan(0);
+    expect(stopsMissed).toEqual([]);
   });
 
-  it('often name among the three likeliest causes one that the source names', () => {
-    const told = scored.filter(({ c }) => (c.expect.causeWords ?? []).length > 0);
-    const named = told.filter(({ c, findings }) => causeNamed(c, findings));
-    console.log(
-      `documented cases, a cause of the source among the first three: ${share(named.length, told.length)}${told
-        .filter((t) => !named.includes(t))
-        .map(
-          ({ c, findings }) =>
-            `\n  missed ${c.id}: ${c.expect.causeWords?.join(', ')} | found ${[...new Set([...findings.plugs.flatMap((p) => p.causes.slice(0, 3)), ...findings.engine.causes.slice(0, 3)].map((x) => x.name))].join(', ')}`,
-        )
-        .join('')}`,
-    );
-    expect(named.length / told.length).toBeGreaterThan(0.5);
+  it('have a cause of their source among the three likeliest, in at least 85 of a hundred', () => {
+    console.log(`documented cases, a cause of the source among the first three: ${met(withCause.length, wrongCauses)}${told(wrongCauses, RIGHT_TO_MISS.cause)}`);
+    expect(withCause.length - wrongCauses.length).toBeGreaterThanOrEqual(0.85 * withCause.length);
+  });
+
+  it('give no reason for a miss that is met', () => {
+    const stale = (misses: readonly Miss[], reasons: Readonly<Record<string, string>>): string[] =>
+      Object.keys(reasons).filter((id) => misses.every((m) => m.id !== id));
+    expect([...stale(wrongVerdicts, RIGHT_TO_MISS.verdict), ...stale(wrongCauses, RIGHT_TO_MISS.cause)]).toEqual([]);
+  });
+
+  it('stand in the README with these very figures', () => {
+    const readme = readFileSync(join(ROOT, 'README.md'), 'utf8').replace(/\s+/g, ' ');
+    const causes = `${withCause.length - wrongCauses.length} of the ${withCause.length} whose source names a cause`;
+    expect(readme).toContain(`Of ${scored.length} documented cases`);
+    expect(readme).toContain(`${scored.length - wrongVerdicts.length} get a verdict their source allows`);
+    expect(readme).toContain(causes);
+    expect(readme).toContain(`all ${numberWords(stopsDue.length)} expected stops fire`);
   });
 });
