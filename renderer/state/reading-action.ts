@@ -16,7 +16,8 @@ export type ReadingAction =
   | FacetAction
   | { readonly type: 'overall'; readonly plug: PlugKey; readonly value: Overall | undefined }
   | { readonly type: 'unsure'; readonly plug: PlugKey; readonly facet: FacetName; readonly on: boolean }
-  | { readonly type: 'copyTip'; readonly from: PlugKey; readonly to: readonly PlugKey[] }
+  /** `only`: these answers and no others; the rest of the other tip stays. */
+  | { readonly type: 'copyTip'; readonly from: PlugKey; readonly to: readonly PlugKey[]; readonly only?: readonly (FacetName | 'overall')[] }
   | { readonly type: 'clearTip'; readonly plug: PlugKey }
   | FieldOf<Measured, { readonly type: 'measured'; readonly plug: PlugKey }>
   | { readonly type: 'fitted'; readonly plugs: readonly PlugKey[]; readonly fitted: FittedPlug | undefined }

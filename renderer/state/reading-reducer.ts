@@ -28,10 +28,20 @@ function tidyTip(tip: Tip): Tip {
   return pruned({ ...tip, unsure: (tip.unsure ?? []).filter((facet) => tip[facet] !== undefined) });
 }
 
-function copyTip(sheet: ReadingSheet, from: PlugKey, to: readonly PlugKey[]): ReadingSheet {
+type CopyTip = Extract<ReadingAction, { type: 'copyTip' }>;
+
+/** The answers of one tip to some questions laid over another; of a question that the first leaves open, the second keeps its own. */
+function overlaid(tip: Tip, over: Tip, only: NonNullable<CopyTip['only']>): Tip {
+  const taken = only.filter((question) => over[question] !== undefined);
+  const doubted = over.unsure?.filter((facet) => taken.includes(facet)) ?? [];
+  const doubts = [...(tip.unsure ?? []).filter((facet) => !taken.includes(facet)), ...doubted];
+  return { ...tip, ...Object.fromEntries(taken.map((question) => [question, over[question]])), unsure: doubts };
+}
+
+function copyTip(sheet: ReadingSheet, { from, to, only }: CopyTip): ReadingSheet {
   const tip = plugAt(sheet, from)?.tip;
   if (tip === undefined) return sheet;
-  return to.filter((key) => key !== from).reduce((next, key) => changePlug(next, key, (plug) => ({ ...plug, tip })), sheet);
+  return to.filter((key) => key !== from).reduce((next, key) => changeTip(next, key, (own) => (only === undefined ? tip : overlaid(own, tip, only))), sheet);
 }
 
 function changeCheck(sheet: ReadingSheet, cylinder: number, change: (check: CylinderCheck) => CylinderCheck): ReadingSheet {
@@ -63,7 +73,7 @@ function applyToPlug(sheet: ReadingSheet, action: ReadingAction): ReadingSheet {
     case 'tip': return changeTip(sheet, action.plug, (tip) => withField(tip, action.facet, action.value));
     case 'overall': return changeTip(sheet, action.plug, (tip) => withField(tip, 'overall', action.value));
     case 'unsure': return changeTip(sheet, action.plug, (tip) => ({ ...tip, unsure: toggled(tip.unsure, action.facet, action.on) }));
-    case 'copyTip': return copyTip(sheet, action.from, action.to);
+    case 'copyTip': return copyTip(sheet, action);
     case 'clearTip': return changePlug(sheet, action.plug, (plug) => withField(plug, 'tip', undefined));
     case 'measured': return changePlug(sheet, action.plug, (plug) => withField(plug, 'measured', withField(plug.measured ?? {}, action.field, action.value)));
     case 'fitted': return action.plugs.reduce((next, key) => changePlug(next, key, (plug) => withField(plug, 'fitted', action.fitted)), sheet);

@@ -1,6 +1,7 @@
 import { plugAt } from '../../state/places.ts';
 import type { ReadingAction } from '../../state/reading-action.ts';
 import type { Question } from '../../ui/drawn-tip/index.ts';
+import type { Neighbour } from './neighbours.ts';
 import { isTipRead } from './questions.ts';
 import { keyOfPlace, type Hand } from './use-hand.ts';
 
@@ -31,6 +32,12 @@ export function copyTip({ words, sheet, places, plugKey, plug, name, act, kept, 
   if (targets.length === 0) return say(words.said.copied(name, []));
   act({ type: 'copyTip', from: plugKey, to: targets.map(keyOfPlace) });
   if (!kept) tell(words.said.copied(name, targets.map(words.placeName)));
+}
+
+/** Takes the tip of a neighbour over, or the answers to some questions only; what is known here besides those stays. */
+export function takeFrom({ words, plugKey, name, act, kept, tell }: Hand, { place }: Neighbour, only?: readonly Question[]): void {
+  act({ type: 'copyTip', from: keyOfPlace(place), to: [plugKey], ...(only !== undefined && { only }) });
+  if (!kept) tell(words.said.taken(name, words.placeName(place)));
 }
 
 export function clearTip({ words, plugKey, name, act, kept, tell }: Hand): void {

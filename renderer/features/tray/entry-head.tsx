@@ -7,6 +7,7 @@ import styles from './entry-head.module.css';
 import { FindValue } from './find-value.tsx';
 import { focusPlace } from './place.tsx';
 import { isTipRead } from './questions.ts';
+import { SameAs } from './same-as.tsx';
 import type { Match } from './search.ts';
 import type { Entry } from './use-entry.ts';
 
@@ -36,6 +37,7 @@ export function EntryHead({ entry, searchRef, onTake }: { entry: Entry; searchRe
       {plug !== undefined && (
         <div className={styles.row}>
           <Deed sign="O" aria-pressed={plug.tip?.overall === 'looks normal'} onClick={() => perform({ does: 'looksNormal' })}>{words.looksNormal}</Deed>
+          <SameAs hand={hand} />
           <Deed sign="C" disabled={!read} onClick={() => perform({ does: 'copyToEmpty' })}>{words.copyToEmpty}</Deed>
           <Deed sign="⇧C" disabled={!read} onClick={() => perform({ does: 'copyToAll' })}>{words.copyToAll}</Deed>
           <span className={styles.gap} />

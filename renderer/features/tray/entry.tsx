@@ -35,8 +35,12 @@ export function Entry({ entry, picture, regionRef, searchRef, onFollow, open, on
   const tip = plug?.tip ?? EMPTY;
   const part = partOf(question);
   const summaryOf = (facets: readonly Question[]): string => tray.entry.partLeft(facets.filter((facet) => tip[facet] !== undefined).length, facets.length);
+  const beside = hand.neighbours.flatMap(({ place: at, tip: other }) => {
+    const value = other[question];
+    return value === undefined || value === tip[question] ? [] : [{ name: tray.placeName(at), short: tray.placeShort(at), value }];
+  });
   const row = (about: Question) => (
-    <QuestionRow key={about} question={about} tip={tip} active={about === question} onAsk={() => entry.ask(about)}
+    <QuestionRow key={about} question={about} tip={tip} active={about === question} beside={beside} onAsk={() => entry.ask(about)}
       onChoose={(value) => entry.choose(about, value)}
       onUnsure={() => entry.perform({ does: 'unsure' })} onClear={() => entry.perform({ does: 'clear' })} />
   );

@@ -3,7 +3,7 @@ export type Deed =
   | { readonly does: 'choose'; readonly index: number; readonly then: 'question' | 'plug' }
   | { readonly does: 'question'; readonly steps: number }
   | { readonly does: 'plug'; readonly steps: number }
-  | { readonly does: 'clear' | 'unsure' | 'looksNormal' | 'copyToEmpty' | 'copyToAll' };
+  | { readonly does: 'clear' | 'unsure' | 'looksNormal' | 'copyToEmpty' | 'copyToAll' | 'sameAnswer' | 'sameTip' };
 
 /** What a key does at the plugs: a deed, or the way to a field. */
 export type Command = Deed | { readonly does: 'search' | 'measurements' | 'note' };
@@ -28,9 +28,12 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   u: { does: 'unsure' },
   o: { does: 'looksNormal' },
   c: { does: 'copyToEmpty' },
+  s: { does: 'sameAnswer' },
   m: { does: 'measurements' },
   n: { does: 'note' },
 };
+
+const WITH_SHIFT: Readonly<Record<string, Command>> = { c: { does: 'copyToAll' }, s: { does: 'sameTip' } };
 
 /** Digits by their place on the keyboard, so that layouts that need Shift for them work as well; the rest by what is written on the key. */
 function valueKey({ key, code }: KeyPress): string {
@@ -50,6 +53,6 @@ export function commandOf(press: KeyPress, values: number): Command | undefined 
   if (key === '/' || needsAltGr) return COMMANDS[key];
   const index = (VALUE_KEYS as readonly string[]).indexOf(valueKey(press));
   if (index >= 0 && index < values) return { does: 'choose', index, then: shiftKey ? 'plug' : 'question' };
-  if (shiftKey) return key.toLowerCase() === 'c' ? { does: 'copyToAll' } : undefined;
+  if (shiftKey) return WITH_SHIFT[key.toLowerCase()];
   return Object.hasOwn(COMMANDS, key) ? COMMANDS[key] : COMMANDS[key.toLowerCase()];
 }

@@ -40,7 +40,7 @@ export function PlugsStation() {
   const plan = useMemo(() => enginePlan(engine), [engine]);
   const [station, room] = useRoom<HTMLDivElement>(SUPPOSED);
   const layout = stationLayout(plan, room);
-  const entry = useEntry();
+  const entry = useEntry(plan);
   const { plug, plugKey, saying } = entry.hand;
   const [open, toggle] = useOpenSections();
   const region = useRef<HTMLElement>(null);

@@ -10,6 +10,8 @@ type Props = {
   readonly question: Question;
   readonly tip: Tip;
   readonly active: boolean;
+  /** What plugs beside this one show, where it differs. */
+  readonly beside: readonly { readonly name: string; readonly short: string; readonly value: string }[];
   readonly onAsk: () => void;
   readonly onChoose: (value: string) => void;
   readonly onUnsure: () => void;
@@ -24,7 +26,7 @@ const BARE: Tip = {};
 const groundOf = (question: Question, { deposit }: Tip): Tip => (question === 'coverage' && deposit !== undefined && deposit !== 'none' ? { deposit } : BARE);
 
 /** One question of a tip: a line with its answer, and its values while it is asked. */
-export function QuestionRow({ question, tip, active, onAsk, onChoose, onUnsure, onClear }: Props) {
+export function QuestionRow({ question, tip, active, beside, onAsk, onChoose, onUnsure, onClear }: Props) {
   const { tray } = useText();
   const hint = useId();
   const value = tip[question];
@@ -47,6 +49,12 @@ export function QuestionRow({ question, tip, active, onAsk, onChoose, onUnsure, 
           <p id={hint} className={styles.where}>{tray.where[question]}</p>
           <Choices question={question} value={value} ground={ground} labelledBy={questionId(question)} describedBy={hint} onChoose={onChoose} />
           <div className={styles.after}>
+            {beside.map(({ name, short, value: other }, i) => (
+              <Button key={name} aria-label={tray.entry.sameValueName(name, tray.valueName(other))} onClick={() => onChoose(other)}>
+                {tray.entry.sameValue(short, tray.valueName(other))}{i === 0 && <kbd aria-hidden="true">S</kbd>}
+              </Button>
+            ))}
+            <span className={styles.gap} />
             {question !== 'overall' && (
               <Button look="quiet" aria-pressed={unsure} disabled={value === undefined} onClick={onUnsure}>
                 {tray.entry.markUnsure}<kbd aria-hidden="true">U</kbd>

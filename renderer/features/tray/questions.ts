@@ -5,9 +5,12 @@ import { TIP_PARTS, type Question, type TipPart } from '../../ui/drawn-tip/index
 /** Asked first of every plug: what tells most for the least looking. */
 export const QUICK: readonly Question[] = ['overall', 'noseColour', 'noseSurface', 'deposit', 'coverage'];
 
+/** Every part with its facets. */
+export const FACETS_OF = Object.entries(TIP_PARTS) as readonly (readonly [TipPart, readonly FacetName[]])[];
+
 /** The rest, part by part. */
 export const LATER: readonly (readonly [part: TipPart, questions: readonly FacetName[]])[] =
-  (Object.entries(TIP_PARTS) as [TipPart, readonly FacetName[]][]).map(([part, facets]) => [part, facets.filter((facet) => !QUICK.includes(facet))]);
+  FACETS_OF.map(([part, facets]) => [part, facets.filter((facet) => !QUICK.includes(facet))]);
 
 /** Every question in the order in which they are asked. */
 export const SEQUENCE: readonly Question[] = [...QUICK, ...LATER.flatMap(([, facets]) => facets)];

@@ -1,9 +1,10 @@
 import { useState } from 'react';
+import type { EnginePlan } from '../../../core/domain/engine-plan.ts';
 import type { PlugKey } from '../../../core/domain/plugs.ts';
 import { useSelectPlug } from '../../state/hooks.ts';
 import { plugAt } from '../../state/places.ts';
 import type { Question } from '../../ui/drawn-tip/index.ts';
-import { answer, copyTip, doubt } from './deeds.ts';
+import { answer, copyTip, doubt, takeFrom } from './deeds.ts';
 import type { Deed } from './keys.ts';
 import { FIRST, isTipRead, stepped, valuesOf } from './questions.ts';
 import { keyOfPlace, useHand, type Hand } from './use-hand.ts';
@@ -45,8 +46,8 @@ function useWays(hand: Hand): Pick<Entry, 'question' | 'ask' | 'select'> & { rea
 }
 
 /** The plug and the question at hand, and everything that can be done to them. */
-export function useEntry(): Entry {
-  const hand = useHand();
+export function useEntry(plan: EnginePlan): Entry {
+  const hand = useHand(plan);
   const { question, ask, select, go } = useWays(hand);
 
   const choose: Entry['choose'] = (about, value, then = 'question') => {
@@ -65,6 +66,14 @@ export function useEntry(): Entry {
         return answer(hand, 'overall', 'looks normal');
       case 'copyToEmpty': return copyTip(hand, 'empty');
       case 'copyToAll': return copyTip(hand, 'all');
+      case 'sameAnswer': {
+        const value = hand.neighbours.find(({ tip }) => tip[question] !== undefined)?.tip[question];
+        return value === undefined ? hand.say(hand.words.said.nothingBeside) : choose(question, value);
+      }
+      case 'sameTip': {
+        const [neighbour] = hand.neighbours;
+        return neighbour === undefined ? hand.say(hand.words.said.nothingBeside) : takeFrom(hand, neighbour);
+      }
       case 'choose': {
         const value = valuesOf(question)[deed.index];
         return value === undefined ? undefined : choose(question, value, deed.then);

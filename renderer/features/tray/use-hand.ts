@@ -1,10 +1,12 @@
 import { useState } from 'react';
+import type { EnginePlan } from '../../../core/domain/engine-plan.ts';
 import { plugKey, type PlugKey, type PlugPlace } from '../../../core/domain/plugs.ts';
 import type { PlugReading, ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useAct, useIsKept, usePlaces, useSelectedKey, useSheet } from '../../state/hooks.ts';
 import { plugAt } from '../../state/places.ts';
 import { useStore, type State } from '../../state/store.ts';
 import { useText, type Text } from '../../text/index.ts';
+import { readNeighbours, type Neighbour } from './neighbours.ts';
 
 export const keyOfPlace = ({ cylinder, position }: PlugPlace): PlugKey => plugKey(cylinder, position);
 
@@ -19,6 +21,8 @@ export type Hand = {
   readonly plugKey: PlugKey;
   /** undefined: this plug is left out of the reading. */
   readonly plug: PlugReading | undefined;
+  /** The read plugs beside it in the engine. */
+  readonly neighbours: readonly Neighbour[];
   readonly act: State['act'];
   /** The reading is closed: what is done to it is refused, and the screen asks whether to open it again. */
   readonly kept: boolean;
@@ -39,7 +43,7 @@ function showUntilChanged(text: string): void {
   });
 }
 
-export function useHand(): Hand {
+export function useHand(plan: EnginePlan): Hand {
   const words = useText().tray;
   const sheet = useSheet();
   const places = usePlaces();
@@ -54,5 +58,8 @@ export function useHand(): Hand {
     say(text);
     showUntilChanged(text);
   };
-  return { words, sheet, places, index, place, name: words.placeName(place), plugKey: selected, plug: plugAt(sheet, selected), act, kept, saying, say, tell };
+  return {
+    words, sheet, places, index, place, name: words.placeName(place), plugKey: selected, plug: plugAt(sheet, selected),
+    neighbours: readNeighbours(plan, sheet, place), act, kept, saying, say, tell,
+  };
 }

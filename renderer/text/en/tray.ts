@@ -64,6 +64,7 @@ const where: Readonly<Record<Question, string>> = {
 const positionShort: Readonly<Record<Position, string>> = { only: '', upper: 'U', lower: 'L', intake: 'In', exhaust: 'Ex', front: 'F', rear: 'R', unknown: '?' };
 
 const list = (items: readonly string[]): string => (items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`);
+const placeShort = ({ cylinder, position }: PlugPlace): string => `${cylinder}${positionShort[position]}`;
 const placeName = ({ cylinder, position }: PlugPlace): string => (position === 'only' ? `Cylinder ${cylinder}` : position === 'unknown' ? `Cylinder ${cylinder}, one of two` : `Cylinder ${cylinder} ${position}`);
 const drawn: Readonly<Record<View, string>> = { end: 'Drawing of the firing end.', side: 'Drawing of the plug from the side.' };
 
@@ -94,6 +95,11 @@ const entry = {
   looksNormal: 'Looks normal',
   previous: 'Previous plug',
   next: 'Next plug',
+  sameAs: 'Same as',
+  sameTip: (place: string): string => `${place}: the whole tip`,
+  samePart: (place: string, part: string): string => `${place}: ${part.toLowerCase()}`,
+  sameValue: (place: string, value: string): string => `as ${place}: ${value}`,
+  sameValueName: (place: string, value: string): string => `Same as ${place}: ${value}`,
   copyToEmpty: 'Copy to the rest',
   copyToAll: 'Copy to all',
   clearTip: 'Clear',
@@ -116,6 +122,8 @@ const said = {
   at: (place: string, question: string): string => `${place}, ${question}`,
   copied: (place: string, targets: readonly string[]): string => (targets.length === 0 ? 'Every other plug has something entered; nothing was copied.'
     : `${place} copied to ${targets.length > 4 ? `${targets.length} other plugs` : list(targets)}.`),
+  taken: (place: string, from: string): string => `${place}: taken over from ${from}.`,
+  nothingBeside: 'No plug beside this one has anything here.',
   nothingToCopy: (place: string): string => `${place} has nothing to copy.`,
   clearedTip: (place: string): string => `${place}: tip cleared.`,
   leftOut: (place: string): string => `${place} is left out of the reading.`,
@@ -142,13 +150,14 @@ const fitted = {
 
 /** `short` stands below the tray, `does` on the sheet of all keys. */
 const keys: readonly { readonly keys: readonly string[]; readonly short: string; readonly does: string }[] = [
-  { keys: ['1', '…', '9', '0', '-', '=', 'Q', 'T'], short: 'value', does: 'Take the value with this key and go on to the next question' },
+  { keys: ['1', '…', '9'], short: 'value with that key', does: 'Take the value that shows this key and go on to the next question; after 9 come 0 - = Q W E R T' },
   { keys: ['Shift 1', '…'], short: 'value, next plug', does: 'Take the value and go on to the next plug with the same question' },
   { keys: ['↑', '↓'], short: 'question', does: 'The question before or after; in the tray, the plug above or below' },
   { keys: ['←', '→', '[', ']'], short: 'plug', does: 'The plug before or after' },
   { keys: ['O'], short: 'looks normal', does: 'The plug looks normal at a glance' },
   { keys: ['U'], short: 'unsure', does: 'Unsure of this value, or sure again' },
   { keys: ['Del'], short: 'not observed', does: 'Take the answer back: not observed' },
+  { keys: ['S', 'Shift S'], short: 'as its neighbour', does: 'The answer of the plug beside it; with Shift its whole tip' },
   { keys: ['C', 'Shift C'], short: 'copy to rest, to all', does: 'Copy this tip to the plugs that have nothing yet, or to all' },
   { keys: ['/'], short: 'find', does: 'Find a value by its word' },
   { keys: ['M', 'N'], short: 'measure, note', does: 'To the measurements, to the note' },
@@ -156,4 +165,4 @@ const keys: readonly { readonly keys: readonly string[]; readonly short: string;
 
 const valueName = (value: string): string => value;
 
-export const tray = { parts, questions, spoken, where, positionShort, placeName, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName };
+export const tray = { parts, questions, spoken, where, positionShort, placeName, placeShort, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName };

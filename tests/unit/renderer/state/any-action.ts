@@ -18,7 +18,7 @@ const loose = fc.oneof(
   facet.chain((name) => fc.record({ type: fc.constant('tip'), plug: key, facet: fc.constant(name), value: maybe(fc.constantFrom(...TIP_FACETS[name], 'mauve')) })),
   fc.record({ type: fc.constant('overall'), plug: key, value: maybe(fc.constantFrom(...OVERALL)) }),
   fc.record({ type: fc.constant('unsure'), plug: key, facet, on: fc.boolean() }),
-  fc.record({ type: fc.constant('copyTip'), from: key, to: fc.array(key) }),
+  fc.record({ type: fc.constant('copyTip'), from: key, to: fc.array(key), only: fc.array(fc.constantFrom('overall', ...FACET_NAMES)) }, { requiredKeys: ['type', 'from', 'to'] }),
   fc.record({ type: fc.constantFrom('clearTip', 'plugOff', 'plugOn'), plug: key }),
   fc.record({ type: fc.constant('measured'), plug: key, field: numeric(measured.shape, []), value: maybe(number) }),
   fc.record({ type: fc.constant('fitted'), plugs: fc.array(key), fitted: maybe(fc.record({ gapNewMm: number, designation: fc.string() }, { requiredKeys: [] })) }),

@@ -56,6 +56,13 @@ describe('what a person does to a tip', () => {
     expect(plugAt(after(sooty, { type: 'tip', plug: '2', facet: 'deposit', value: undefined }), '2')).toEqual({ cylinder: 2 });
   });
 
+  it('takes over some answers of another tip, doubts with them, and keeps its own where the other was not looked at', () => {
+    const own = after(sooty, { type: 'tip', plug: '1', facet: 'noseColour', value: 'brown' }, { type: 'tip', plug: '1', facet: 'deposit', value: 'lead film' },
+      { type: 'tip', plug: '2', facet: 'shellRim', value: 'ash' });
+    const taken = after(own, { type: 'copyTip', from: '2', to: ['1'], only: ['deposit', 'noseColour', 'specks'] });
+    expect(plugAt(taken, '1')?.tip).toEqual({ noseColour: 'brown', deposit: 'dry soot', unsure: ['deposit'] });
+  });
+
   it('copies nothing from a tip that was not looked at, rather than wiping the others', () => {
     expect(after(sooty, { type: 'copyTip', from: '1', to: ['2'] })).toBe(sooty);
   });

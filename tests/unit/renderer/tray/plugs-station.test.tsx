@@ -145,6 +145,26 @@ describe('entry by keyboard', () => {
     expect(tipOf(2)).toEqual({ overall: 'looks normal' });
   });
 
+  it('takes the answer of the plug beside it with one key and goes on, and with Shift its whole tip', async () => {
+    await openAtTray();
+    await user.keyboard('{ArrowDown}3]{ArrowDown}s');
+    expect(tipOf(2)).toEqual({ noseColour: tipOf(1)?.noseColour });
+    await user.keyboard(']{Shift>}s{/Shift}');
+    expect(tipOf(3)).toEqual(tipOf(2));
+    expect(said()).toBe('Cylinder 3: taken over from Cylinder 2.');
+  });
+
+  it('offers by touch what the plugs beside it show, part by part as well', async () => {
+    await openAtTray();
+    await user.keyboard('{ArrowDown}3{Escape}');
+    await user.click(place(/^Cylinder 2/));
+    await user.click(screen.getByRole('button', { name: 'Same as' }));
+    await user.click(await screen.findByRole('menuitem', { name: 'Cylinder 1: nose' }));
+    expect(tipOf(2)).toEqual({ noseColour: 'light tan' });
+    await user.click(place(/^Cylinder 4/));
+    expect(screen.getByRole('button', { name: 'Same as' })).toHaveProperty('disabled', true);
+  });
+
   it('tells of a copy in few words, and no longer than it can be taken back', async () => {
     await openAtTray({ cylinders: 18, layout: 'radial' });
     await user.keyboard('oc');
