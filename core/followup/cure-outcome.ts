@@ -9,11 +9,13 @@ import { ranked, type Conclusion } from '../inference/conclude.ts';
 import type { Instance, Network } from '../inference/network.ts';
 import { MOST_CURES, WORTH_A_CURE } from '../inference/plan.ts';
 import { reaches } from './cures-done.ts';
+import type { SymptomChange } from './symptom-change.ts';
 
 /** A change with the faults before and now that it rests on. */
 export type Changed = PlugChange & { readonly faultsNow: readonly Verdict[]; readonly faultsBefore: readonly Verdict[] };
 type Given = {
-  readonly knowledge: Knowledge; readonly before: Conclusion; readonly now: Conclusion; readonly changes: readonly Changed[]; readonly done: readonly Cure[];
+  readonly knowledge: Knowledge; readonly before: Conclusion; readonly now: Conclusion; readonly changes: readonly Changed[];
+  readonly symptoms: readonly SymptomChange[]; readonly done: readonly Cure[];
 };
 type Item = { readonly cause: Cause; readonly places: readonly Instance[]; readonly done: boolean };
 
@@ -46,14 +48,38 @@ const helped = ({ change, faultsNow }: Changed, made: readonly Verdict[]): boole
 
 const wordsOf = (plugs: readonly Changed[]): string => sentenceStart(placesWords(plugs.map(placeWords)));
 
-function judged(plugs: readonly Changed[], made: readonly Verdict[]): { outcome: CureOutcome; why: string } {
-  if (plugs.length === 0) return { outcome: 'cannot be told', why: 'No plug bore a mark of this cause at the reading before.' };
+type Judged = { readonly outcome: CureOutcome; readonly why: string };
+
+function byPlugs(plugs: readonly Changed[], made: readonly Verdict[]): Judged {
   const told = plugs.filter(({ change }) => change !== 'cannot be told');
   if (told.length === 0) return { outcome: 'cannot be told', why: `${wordsOf(plugs)}: not read since, or not judged.` };
   const [good, bad] = [told.filter((plug) => helped(plug, made)), told.filter((plug) => !helped(plug, made))];
   if (bad.length === 0) return { outcome: 'borne out', why: `${wordsOf(good)}: ${good.every(({ faultsNow }) => faultsNow.length === 0) ? 'normal now' : 'its mark is gone or less'}.` };
   if (good.length === 0) return { outcome: 'not borne out', why: `${wordsOf(bad)}: its mark is still there.` };
   return { outcome: 'partly borne out', why: `${wordsOf(good)}: gone or less; ${placesWords(bad.map(placeWords))}: still there.` };
+}
+
+/** By what was felt, for a cause that left no mark on a plug. */
+function bySymptoms(symptoms: readonly SymptomChange[]): Judged {
+  const [gone, still] = (['gone', 'still there'] as const).map((word) => symptoms.filter(({ change }) => change === word).map(({ what }) => what)) as [string[], string[]];
+  const nothing = 'No plug bore a mark of this cause at the reading before';
+  if (still.length > 0) return { outcome: gone.length > 0 ? 'partly borne out' : 'not borne out', why: `${nothing}; still felt: ${listWords(still)}.` };
+  return gone.length > 0 ? { outcome: 'borne out', why: `${nothing}; no longer felt: ${listWords(gone)}.` } : { outcome: 'cannot be told', why: `${nothing}.` };
+}
+
+/** What was felt at the reading before and this cause can give, by itself or through what it makes of a plug. */
+function feltOf({ cause }: Item, { knowledge, symptoms }: Given): readonly SymptomChange[] {
+  const made = knowledge.conditions.filter(({ id }) => cause.makes.some(({ condition }) => condition === id));
+  const given = new Set([cause, ...made].flatMap(({ gives }) => gives.map(({ symptom }) => symptom)));
+  return symptoms.filter(({ what, change }) => change !== 'new' && given.has(what));
+}
+
+function judged(item: Item, given: Given): Judged {
+  const [plugs, felt] = [concerned(item, given), feltOf(item, given)];
+  if (plugs.length === 0) return bySymptoms(felt);
+  const seen = byPlugs(plugs, marks(item.cause, given.knowledge));
+  const still = felt.filter(({ change }) => change === 'still there').map(({ what }) => what);
+  return seen.outcome === 'borne out' && still.length > 0 ? { outcome: 'partly borne out', why: `${seen.why} But still felt: ${listWords(still)}.` } : seen;
 }
 
 /** Two cures at once that may both have helped one plug cannot be told apart. */
@@ -67,7 +93,7 @@ const strongest = (beliefs: readonly number[]): number => beliefs.reduce((most, 
 
 function followed(item: Item, items: readonly Item[], given: Given): CureFollowed {
   const { cause, places, done } = item;
-  const { outcome, why } = done ? judged(concerned(item, given), marks(cause, given.knowledge)) : { outcome: 'not done' as const, why: 'Not noted as done.' };
+  const { outcome, why } = done ? judged(item, given) : { outcome: 'not done' as const, why: 'Not noted as done.' };
   const ids = new Set(places.map(({ id }) => id));
   const there = allPlaces(given.now.solution.network).filter(({ id }) => ids.has(id));
   const group = places.length === 1 && places[0]?.group ? ` (${places[0].group})` : '';

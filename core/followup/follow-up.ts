@@ -11,6 +11,7 @@ import { curesFollowed, unknownCures, type Changed } from './cure-outcome.ts';
 import { workedOn } from './cures-done.ts';
 import { earlierSheet } from './earlier-reading.ts';
 import { heatStepsTaken } from './heat-step-taken.ts';
+import { symptomChanges } from './symptom-change.ts';
 import { faultsOf, plugChange, type PlugThen } from './plug-change.ts';
 
 /** Faults of the plug itself: a new plug cures them. */
@@ -102,12 +103,14 @@ export function followUp(sheet: ReadingSheet, now: Conclusion, knowledge: Knowle
   const then = concludedBefore(before, knowledge);
   const done = sheet.since?.done ?? [];
   const changes = changesOf(sheet, then, now);
+  const symptoms = symptomChanges(sheet);
   const heat = heatLine(sheet);
   return {
     before: { ...(before.date !== undefined && { date: before.date }), ...(before.title !== undefined && { title: before.title }) },
     summary: summaryOf(changes),
     plugs: changes.map(({ faultsBefore: _, faultsNow: __, ...change }) => change),
-    cures: curesFollowed({ knowledge, before: then, now, changes, done }),
+    symptoms,
+    cures: curesFollowed({ knowledge, before: then, now, changes, symptoms, done }),
     ...(heat !== undefined && { heat }),
     doubts: [...limitsOf(sheet), ...unknownCures({ before: then, done })],
   };

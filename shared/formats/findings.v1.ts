@@ -1,10 +1,11 @@
 import { z } from 'zod';
+import { SYMPTOMS } from '../vocabulary/conditions.ts';
 import { POSITIONS } from '../vocabulary/engine.ts';
-import { CHANGES, CURE_OUTCOMES } from '../vocabulary/follow-up.ts';
+import { CHANGES, CURE_OUTCOMES, SYMPTOM_CHANGES } from '../vocabulary/follow-up.ts';
 import { RISKS, SCOPES, VERDICTS } from '../vocabulary/verdicts.ts';
 import { cylinderNumber } from './engine.ts';
-import { amount, count, oneOf, record, text } from './strict.ts';
 import { shopLine } from './shop-lines.v1.ts';
+import { amount, count, oneOf, record, text } from './strict.ts';
 
 const line = text(2000);
 const belief = amount('a belief', 0, 1);
@@ -55,6 +56,7 @@ const followUp = record({
   before: record({ date: text(40).optional(), title: text(200).optional() }),
   summary: line,
   plugs: z.array(plugChange),
+  symptoms: z.array(record({ what: oneOf(SYMPTOMS), change: oneOf(SYMPTOM_CHANGES) })),
   cures: z.array(cureFollowed),
   heat: line.optional(),
   doubts: z.array(line),

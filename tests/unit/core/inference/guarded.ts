@@ -13,7 +13,7 @@ export const FORBIDDING: Readonly<Record<string, readonly string[]>> = {
   contact: ['closed by piston', 'debris marks'],
 };
 
-const forbids = ({ plugs }: ReadingSheet): boolean =>
+export const forbids = ({ plugs }: ReadingSheet): boolean =>
   plugs.some(({ tip = {} }) => Object.entries(tip).some(([facet, value]) => typeof value === 'string' && (FORBIDDING[facet] ?? []).includes(value)));
 
 /** A whole sooty set of plugs colder than specified: the one picture that may lead to a hotter plug. */
