@@ -14,6 +14,9 @@ import { POSITIONS } from './vocabulary/engine.ts';
  *   GET  photos/ID/export                         as full, to be saved under a neutral name
  *   GET  photos/ID/original                       byte for byte with all its metadata, to be saved under its own name
  */
+/** Larger files are refused. */
+export const PHOTO_FILE_BYTES = 150_000_000;
+
 const id = z.uuid();
 const instant = z.iso.datetime();
 /** By the camera's clock; it seldom says in which zone. */

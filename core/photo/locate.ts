@@ -1,33 +1,31 @@
 import { centreCandidates } from './centre.ts';
 import { focused, sharpestOf, type Focus } from './focus.ts';
 import { clamped, type Circle, type PixelImage } from './pixels.ts';
+import type { Geometry } from './geometry.ts';
+import { partsScaled, strapOf, type Parts } from './parts.ts';
 import { halfSizeLuma, halved, type Plane } from './planes.ts';
 import { brighterOutside, fitRing, ringOfCircle, ringScaled, type Ring } from './ring-fit.ts';
 import { ringModel, type RingModel } from './ring-model.ts';
-import { findStrap, type Strap } from './strap.ts';
-
-/** Where the parts of a plug lie, in pixels of the picture. `confidence` (0 to 1) speaks for all of it. */
-export type Geometry = {
-  readonly bore: Ring;
-  /** Outer edge of the shell's end face, and the outline of the shell with its thread. */
-  readonly face: Ring;
-  readonly shell: Ring;
-  readonly nose: Ring;
-  readonly noseFitted: boolean;
-  readonly strap: Strap;
-  readonly confidence: number;
-};
+import { findStrap, underStrap, type Strap } from './strap.ts';
 
 /** Usual share of the bore that the nose fills: common practice, no source. */
 const USUAL_NOSE = 0.6;
+/** The same of the outline of the shell and of the centre electrode. */
+const USUAL_OUTLINE = 1.55;
+const USUAL_ELECTRODE = 0.21;
 
-/** Finds the plug, starting from the nose if a person gave it; nothing where no ring is to be seen. */
-export function locate(image: PixelImage, givenNose?: Circle): Geometry | undefined {
+/** Finds the plug, around the parts that a person gave if there are any; nothing where no ring is to be seen. */
+export function locate(image: PixelImage, given: Parts = {}): Geometry | undefined {
   const half = halfSizeLuma(image);
-  const quarter = halved(half);
-  const model = givenNose === undefined ? bestModel(quarter) : modelAround(quarter, givenNose);
-  const found = model ?? (givenNose === undefined ? undefined : assumedAround(givenNose));
-  return found && scaledUp(fitParts(half, found, givenNose));
+  const found = modelFor(halved(half), given);
+  return found && scaledUp(fitParts(half, found, partsScaled(given, 0.5)));
+}
+
+function modelFor(quarter: Plane, { bore, nose, shell }: Parts): RingModel | undefined {
+  if (bore !== undefined) return { focus: focusOf(bore), bore: bore.r / 4, score: 0 };
+  if (nose !== undefined) return modelAround(quarter, nose) ?? { focus: focusOf(nose), bore: nose.r / 4 / USUAL_NOSE, score: 0 };
+  if (shell !== undefined) return modelWithin(quarter, shell) ?? { focus: focusOf(shell), bore: shell.r / 4 / USUAL_OUTLINE, score: 0 };
+  return bestModel(quarter);
 }
 
 const reachOf = ({ width, height }: Plane): number => Math.floor(0.52 * Math.min(width, height));
@@ -49,21 +47,35 @@ function modelAround(quarter: Plane, nose: Circle): RingModel | undefined {
   return ringModel(quarter, focusOf(nose), Math.max(reachOf(quarter), Math.ceil(0.6 * nose.r)), [nose.r / 4 / 0.86, nose.r / 4 / 0.36]);
 }
 
-const assumedAround = (nose: Circle): RingModel => ({ focus: focusOf(nose), bore: nose.r / 4 / USUAL_NOSE, score: 0 });
+function modelWithin(quarter: Plane, shell: Circle): RingModel | undefined {
+  return ringModel(quarter, focusOf(shell), Math.max(reachOf(quarter), Math.ceil(shell.r / 4)), [shell.r / 4 / 1.75, shell.r / 4 / 1.35]);
+}
 
-function fitParts(half: Plane, { focus, bore: coarse }: RingModel, givenNose: Circle | undefined): Geometry {
+function fitParts(half: Plane, { focus, bore: coarse }: RingModel, given: Parts): Geometry {
   const start = { ...focus, x: 2 * focus.x, y: 2 * focus.y };
-  const bore = fitRing(half, { focus: start, r: 2 * coarse, within: 0.13, step: 'rise' });
+  const bore = given.bore ? ringOfCircle(given.bore) : fitRing(half, { focus: start, r: 2 * coarse, within: 0.13, step: 'rise' });
   const around = { x: bore.x, y: bore.y, ex: bore.c2 / bore.r, ey: bore.s2 / bore.r };
   const fitted = fitRing(half, { focus: around, r: USUAL_NOSE * bore.r, within: 0.3, step: 'fall' });
-  const noseFitted = givenNose !== undefined || isNose(fitted, bore);
-  const nose = givenNose ? ringScaled(ringOfCircle(givenNose), 0.5) : noseFitted ? fitted : { ...ringScaled(bore, USUAL_NOSE), x: bore.x, y: bore.y };
-  const strap = findStrap(half, bore);
+  const noseFitted = given.nose !== undefined || isNose(fitted, bore);
+  const nose = given.nose ? ringOfCircle(given.nose) : noseFitted ? fitted : { ...ringScaled(bore, USUAL_NOSE), x: bore.x, y: bore.y };
+  const strap = given.groundElectrode ? strapOf(given.groundElectrode, bore) : findStrap(half, bore);
   const face = fitRing(half, { focus: around, r: 1.32 * bore.r, within: 0.12, step: 'either' });
-  const shell = outlineAround(half, bore, around, face);
+  const shell = given.shell ? ringOfCircle(given.shell) : outlineAround(half, bore, around, face);
+  const electrode = given.centreElectrode ? ringOfCircle(given.centreElectrode) : electrodeAround(half, nose, bore, strap);
   const boreShare = bore.share * clamped((brighterOutside(half, bore) - 0.5) / 0.3);
-  const confidence = givenNose ? 1 : confidenceOf(boreShare, noseFitted ? fitted.share : 0, strap.score);
-  return { bore, face, shell, nose, noseFitted, strap, confidence };
+  const pointedOut = given.bore !== undefined || given.nose !== undefined;
+  const confidence = pointedOut ? 1 : confidenceOf(boreShare, noseFitted ? fitted.share : 0, strap.score);
+  return { bore, face, shell, nose, noseFitted, strap, electrode, confidence };
+}
+
+/** The edge of the centre electrode on the nose where the strap leaves it free; of the usual size where no edge agrees with itself. */
+function electrodeAround(half: Plane, nose: Ring, bore: Ring, strap: Strap): Ring {
+  const usual = { ...ringScaled(bore, USUAL_ELECTRODE), x: nose.x, y: nose.y, share: 0 };
+  const covered = underStrap(strap, bore, 0.02);
+  const focus = { x: nose.x, y: nose.y, ex: bore.c2 / bore.r, ey: bore.s2 / bore.r };
+  const fitted = fitRing(half, { focus, r: USUAL_ELECTRODE * bore.r, within: 0.35, step: 'either', unless: covered });
+  const offCentre = Math.hypot(fitted.x - nose.x, fitted.y - nose.y) / bore.r;
+  return fitted.share >= 0.3 && offCentre < 0.12 && fitted.r < 0.62 * nose.r ? fitted : usual;
 }
 
 function isNose(fitted: Ring, bore: Ring): boolean {
@@ -85,6 +97,9 @@ function confidenceOf(boreShare: number, noseShare: number, strapScore: number):
 }
 
 function scaledUp(geometry: Geometry): Geometry {
-  const { bore, face, shell, nose } = geometry;
-  return { ...geometry, bore: ringScaled(bore, 2), face: ringScaled(face, 2), shell: ringScaled(shell, 2), nose: ringScaled(nose, 2) };
+  const { bore, face, shell, nose, electrode } = geometry;
+  return {
+    ...geometry,
+    bore: ringScaled(bore, 2), face: ringScaled(face, 2), shell: ringScaled(shell, 2), nose: ringScaled(nose, 2), electrode: ringScaled(electrode, 2),
+  };
 }

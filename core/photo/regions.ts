@@ -1,6 +1,6 @@
 import type { LabPixels } from './lab-pixels.ts';
 import type { Lab } from './lab.ts';
-import type { Geometry } from './locate.ts';
+import type { Geometry } from './geometry.ts';
 import { medianOf, quantileOf, spreadAround } from './order.ts';
 import type { PixelImage } from './pixels.ts';
 import { depthIn, type Ring } from './ring-fit.ts';
@@ -34,14 +34,23 @@ function placesWhere({ width, height }: PixelImage, centre: { x: number; y: numb
 }
 
 /** A test for the visible face of the nose: up to `rim` of its radius, off the electrode and `margin` bore radii off the strap. */
-function onNose({ nose, bore, strap }: Geometry, rim: number, margin: number): Inside {
+function onNose({ nose, bore, strap, electrode: drawn }: Geometry, rim: number, margin: number): Inside {
   const covered = underStrap(strap, bore, margin);
-  const electrode = Math.min(ELECTRODE * bore.r, 0.62 * nose.r);
+  const electrode = Math.max(drawn.r + 0.03 * bore.r, Math.min(ELECTRODE * bore.r, 0.62 * nose.r));
   return (x, y) => depthIn(nose, x, y) < rim && (x - nose.x) ** 2 + (y - nose.y) ** 2 > electrode ** 2 && !covered(x, y);
 }
 
 export const nosePlaces = (image: PixelImage, geometry: Geometry, rim: number, margin: number): Int32Array =>
   placesWhere(image, geometry.nose, rim * (geometry.nose.r + Math.hypot(geometry.nose.c2, geometry.nose.s2)) + 1, onNose(geometry, rim, margin));
+
+/** Places of `all` by the quarter of the turn around the bore in which they lie, beginning to the right. */
+export function byQuarter({ width }: PixelImage, { bore }: Geometry, all: Int32Array): readonly Int32Array[] {
+  const quarterOf = (place: number): number => {
+    const [dx, dy] = [(place % width) - bore.x, Math.floor(place / width) - bore.y];
+    return Math.floor((Math.atan2(dy, dx) / (Math.PI / 2) + 4.5) % 4);
+  };
+  return [0, 1, 2, 3].map((quarter) => all.filter((place) => quarterOf(place) === quarter));
+}
 
 /** The middle of the ground electrode over the cavity and the nose. */
 export function strapPlaces(image: PixelImage, { bore, strap }: Geometry): Int32Array {
@@ -50,10 +59,10 @@ export function strapPlaces(image: PixelImage, { bore, strap }: Geometry): Int32
 }
 
 /** The end of the centre electrode where the strap leaves it free. */
-export function electrodePlaces(image: PixelImage, { bore, nose, strap }: Geometry): Int32Array {
+export function electrodePlaces(image: PixelImage, { bore, electrode, strap }: Geometry): Int32Array {
   const covered = underStrap(strap, bore, 0.05);
-  const r = Math.min(0.14 * bore.r, 0.3 * nose.r);
-  return placesWhere(image, nose, r, (x, y) => Math.hypot(x - nose.x, y - nose.y) < r && !covered(x, y));
+  const r = 0.68 * electrode.r;
+  return placesWhere(image, electrode, r, (x, y) => Math.hypot(x - electrode.x, y - electrode.y) < r && !covered(x, y));
 }
 
 /** Places on the face of the shell between the bore and its outer edge, without the foot of the strap: 10 rings of 256. */

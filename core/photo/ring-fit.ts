@@ -9,7 +9,14 @@ import { solved } from './solve.ts';
 export type Ring = Point & { readonly r: number; readonly c2: number; readonly s2: number; readonly share: number };
 
 /** Where to look: around a focus, at a radius and so much of it to both sides, for a step that grows brighter outward, darker, or either. */
-export type Search = { readonly focus: Focus; readonly r: number; readonly within: number; readonly step: 'rise' | 'fall' | 'either' };
+export type Search = {
+  readonly focus: Focus;
+  readonly r: number;
+  readonly within: number;
+  readonly step: 'rise' | 'fall' | 'either';
+  /** Places that hide the ring; directions that meet one at its radius are left out. */
+  readonly unless?: (x: number, y: number) => boolean;
+};
 
 type Edges = { readonly radius: Float64Array; readonly weight: Float64Array };
 
@@ -46,6 +53,7 @@ export function fitRing(plane: Plane, search: Search): Ring {
     scale = Math.max(TIGHTEST * search.r, scale * 0.62);
   }
   const [r = search.r, c1 = 0, s1 = 0, c2 = 0, s2 = 0] = shape;
+  if (Math.abs(r - search.r) > 1.5 * reach || Math.hypot(c1, s1) > 1.5 * reach) return { ...search.focus, r: search.r, c2: 0, s2: 0, share: 0 };
   let agreeing = 0;
   for (let d = 0; d < AROUND.count; d += 1) {
     if ((edges.weight[d] ?? 0) > 0 && Math.abs((edges.radius[d] ?? 0) - radiusOf(shape, d)) < AGREES * search.r) agreeing += 1;
@@ -88,7 +96,9 @@ function fittedOnce({ radius, weight }: Edges, shape: readonly number[], scale: 
 
 function edgesAround(plane: Plane, search: Search): Edges {
   const [radius, strength] = [new Float64Array(AROUND.count), new Float32Array(AROUND.count)];
+  const { focus, r, unless } = search;
   for (let d = 0; d < AROUND.count; d += 1) {
+    if (unless?.(focus.x + r * (AROUND.cos[d] ?? 0), focus.y + r * (AROUND.sin[d] ?? 0)) === true) continue;
     const found = strongestStep(plane, search, d);
     radius[d] = found.r;
     strength[d] = found.strength;

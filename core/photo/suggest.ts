@@ -1,4 +1,5 @@
 import type { FacetName, FacetValue } from '../../shared/vocabulary/tip.ts';
+import { LEAST_CONTRAST, type HeatLine } from './heat-line.ts';
 import { noseColourName } from './nose-colour.ts';
 import type { RegionColour } from './regions.ts';
 import { hueAngleOf, strengthOf } from './tint.ts';
@@ -17,6 +18,7 @@ export type Seen = {
   readonly rimDarkness?: number;
   readonly specks?: number;
   readonly grain?: number;
+  readonly heatLine?: HeatLine;
 };
 
 /** How far a colour name is to be trusted on each kind of reference: shares of right names on drawn pictures, rounded down. */
@@ -27,7 +29,7 @@ const CRUST_GRAIN = 2.3;
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
 export function suggestionsFrom(seen: Seen): readonly Suggestion[] {
-  const found = [colourOf(seen), coverageOf(seen), specksOf(seen), crustOf(seen), rimOf(seen)];
+  const found = [colourOf(seen), coverageOf(seen), specksOf(seen), crustOf(seen), rimOf(seen), heatLineOf(seen)];
   return found.filter((one) => one !== undefined).map((one) => ({ ...one, belief: Math.round(100 * one.belief * seen.located) / 100 }));
 }
 
@@ -57,4 +59,15 @@ function rimOf({ rimDarkness }: Seen): Suggestion | undefined {
   if (rimDarkness === undefined || (rimDarkness > 0.2 && rimDarkness < 0.75)) return undefined;
   const sooty = rimDarkness >= 0.75;
   return { facet: 'shellRim', value: sooty ? 'even soot' : 'bare metal', belief: sooty ? 0.6 : 0.5, because: `${percent(rimDarkness)} of the shell's face is dark` };
+}
+
+/** Where the bend and the weld lie along the electrode seen end-on: estimate. */
+const [BEND_FROM, WELD_FROM] = [0.4, 0.75];
+
+function heatLineOf({ heatLine }: Seen): Suggestion | undefined {
+  if (heatLine === undefined) return undefined;
+  if (heatLine.contrast < LEAST_CONTRAST) return { facet: 'heatLine', value: 'none visible', belief: 0.4, because: 'no lasting change of colour along the ground electrode' };
+  const { along, contrast } = heatLine;
+  const value = along < BEND_FROM ? 'near the end' : along < WELD_FROM ? 'at the bend' : 'near the weld';
+  return { facet: 'heatLine', value, belief: 0.5, because: `the colour of the ground electrode changes by ${contrast.toFixed(0)} at ${percent(along)} of the way from its free end` };
 }

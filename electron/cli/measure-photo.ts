@@ -1,7 +1,7 @@
+import { resolve } from 'node:path';
 import { photoErrorText, type PhotoError } from '../node/photo/photo-error.ts';
-import { photoMeasureOf } from '../node/photo/photo-measure.ts';
+import { forkedPhotoProcess } from '../node/photo/photo-process.ts';
 import { PhotoReader } from '../node/photo/photo-reader.ts';
-import { readPhotoFile } from '../node/photo/read-photo-file.ts';
 import { parsePhotoArguments, PHOTO_USAGE } from './photo-arguments.ts';
 
 /** What cannot be measured is told on standard error, one line a problem, with nothing on standard output. */
@@ -17,13 +17,11 @@ async function run(args: readonly string[]): Promise<void> {
   if (!asked.ok) return refuse(asked.error);
   if ('help' in asked.value) return void process.stdout.write(`${PHOTO_USAGE}\n`);
   const { file, pointedOut } = asked.value;
-  const bytes = await readPhotoFile(file);
-  if (!bytes.ok) return refuse([told(file, bytes.error)]);
-  const reader = new PhotoReader();
-  const measured = await reader.measure(bytes.value, pointedOut);
-  await reader.close();
+  const reader = new PhotoReader({ start: () => forkedPhotoProcess(new URL('../node/photo/worker.ts', import.meta.url)), lanes: 1 });
+  const measured = await reader.do({ kind: 'measure', file: resolve(file), pointedOut });
+  reader.close();
   if (!measured.ok) return refuse([told(file, measured.error)]);
-  process.stdout.write(`${JSON.stringify(photoMeasureOf(measured.value, pointedOut), null, 2)}\n`);
+  process.stdout.write(`${JSON.stringify(measured.value, null, 2)}\n`);
 }
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => { if (error.code !== 'EPIPE') throw error; });

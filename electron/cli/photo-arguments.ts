@@ -43,5 +43,5 @@ function pointedOutBy(given: ReadonlyMap<Option, readonly number[]>): PointedOut
   const [neutral, nose] = [given.get('--neutral'), given.get('--nose')];
   const [nx = 0, ny = 0, w = 0, h = 0] = neutral ?? [];
   const [x = 0, y = 0, r = 0] = nose ?? [];
-  return { ...(neutral && { neutral: { x: nx, y: ny, w, h } }), ...(nose && { nose: { x, y, r } }) };
+  return { ...(neutral && { white: { kind: 'patch' as const, x: nx, y: ny, w, h } }), ...(nose && { parts: { nose: { x, y, r } } }) };
 }

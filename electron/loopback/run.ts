@@ -1,5 +1,8 @@
+import { forkedPhotoProcess } from '../node/photo/photo-process.ts';
 import { openProgram, type Program } from '../node/program.ts';
 import { serveLoopback, type Loopback } from './server.ts';
+
+const WORKER = new URL('../node/photo/worker.ts', import.meta.url);
 
 export type LoopbackRun = { readonly program: Program; readonly served: Loopback; readonly close: () => Promise<void> };
 export type LoopbackOptions = { readonly version: string; readonly folder: string; readonly demo: boolean; readonly page: string; readonly port: number };
@@ -9,9 +12,9 @@ export type LoopbackOptions = { readonly version: string; readonly folder: strin
  * @throws when the port is taken; the library is closed again then.
  */
 export async function runLoopback({ version, folder, demo, page, port }: LoopbackOptions, log: (line: string) => void): Promise<LoopbackRun> {
-  const program = await openProgram({ host: 'loopback', version, folder, kind: demo ? 'demo' : 'own', log });
+  const program = await openProgram({ host: 'loopback', version, folder, kind: demo ? 'demo' : 'own', log, startPhotoProcess: () => forkedPhotoProcess(WORKER) });
   try {
-    const served = await serveLoopback({ door: program.door, page, port });
+    const served = await serveLoopback({ door: program.door, photos: program.photos, page, port });
     return { program, served, close: async () => { await served.close(); await program.close(); } };
   } catch (error) {
     await program.close();

@@ -1,14 +1,19 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { createReadStream } from 'node:fs';
+import { pipeline } from 'node:stream/promises';
 import type { Door } from '../node/door.ts';
 import { pageFile } from '../node/page-files.ts';
 import { PAGE_HEADERS } from '../node/page-policy.ts';
+import { isPhotoPath, type PhotoAsked } from '../node/photo-route.ts';
+import type { Program } from '../node/program.ts';
 import { accessFor, type Access } from './access.ts';
 import { readBody } from './body.ts';
 import { turnAway } from './turn-away.ts';
 
 export type LoopbackGiven = {
   readonly door: Door;
+  readonly photos: Program['photos'];
   /** Folder of the built page. */
   readonly page: string;
   /** 0 lets the system choose. */
@@ -28,12 +33,12 @@ export type Loopback = {
  * Serves the page and its calls on this machine only.
  * @throws when the port is taken (`EADDRINUSE`).
  */
-export async function serveLoopback({ door, page, port: wanted }: LoopbackGiven): Promise<Loopback> {
-  const server = createServer({ requestTimeout: 30_000, headersTimeout: 10_000, maxHeaderSize: 16 * 1024 });
+export async function serveLoopback({ door, photos, page, port: wanted }: LoopbackGiven): Promise<Loopback> {
+  const server = createServer({ requestTimeout: 120_000, headersTimeout: 10_000, maxHeaderSize: 16 * 1024 });
   const port = await listen(server, wanted);
   const access = accessFor(port);
   server.on('request', (request, response) => {
-    answer({ door, page, access }, request, response).catch(() => { if (!response.headersSent) refuse(response, 500, 'Corenose made a mistake.'); });
+    answer({ door, photos, page, access }, request, response).catch(() => { if (!response.headersSent) refuse(response, 500, 'Corenose made a mistake.'); });
   });
   const addressWith = (key: string): string => `http://127.0.0.1:${port}/open?key=${key}`;
   return {
@@ -50,7 +55,7 @@ const listen = (server: Server, port: number): Promise<number> =>
     server.listen({ host: '127.0.0.1', port, exclusive: true }, () => done((server.address() as AddressInfo).port));
   });
 
-type Parts = { readonly door: Door; readonly page: string; readonly access: Access };
+type Parts = { readonly door: Door; readonly photos: Program['photos']; readonly page: string; readonly access: Access };
 
 async function answer(parts: Parts, request: IncomingMessage, response: ServerResponse): Promise<void> {
   const { access, page } = parts;
@@ -61,6 +66,7 @@ async function answer(parts: Parts, request: IncomingMessage, response: ServerRe
   if (pathname === '/open' && request.method === 'GET') return open(access, searchParams.get('key') ?? '', request, response);
   if (!access.admits(request.headers, request.method)) return turnAway(request, response);
   if (request.method === 'POST' && pathname.startsWith('/call/')) return call(parts, pathname.slice('/call/'.length), request, response);
+  if (isPhotoPath(pathname)) return photo(parts, { pathname, query: searchParams }, request, response);
   if (request.method !== 'GET') return refuse(response, 405, 'Only GET, and POST for calls.');
   const file = await pageFile(page, pathname);
   if (file === null) return refuse(response, 404, 'There is nothing here.');
@@ -79,6 +85,13 @@ async function call({ door }: Parts, channel: string, request: IncomingMessage, 
   const body = await readBody(request);
   if (!body.ok) return reply(response, body.error.status, { ok: false, error: { code: 'bad-request', problems: [{ path: '', message: body.error.message }] } });
   reply(response, 200, await door.call(channel, body.value, true));
+}
+
+async function photo({ photos }: Parts, asked: Pick<PhotoAsked, 'pathname' | 'query'>, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const { status, headers, file, json } = await photos({ ...asked, method: request.method ?? '', body: request.iterator({ destroyOnReturn: false }) });
+  response.writeHead(status, { ...PAGE_HEADERS, ...headers });
+  if (file === undefined) response.end(JSON.stringify(json));
+  else await pipeline(createReadStream(file), response).catch(() => response.destroy());
 }
 
 function reply(response: ServerResponse, status: number, value: unknown): void {

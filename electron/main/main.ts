@@ -1,10 +1,12 @@
 import { join } from 'node:path';
 import { app, dialog, ipcMain, Menu, protocol, session } from 'electron';
 import { optionsAmong } from '../node/options.ts';
+import type { PhotoProcess } from '../node/photo/photo-process.ts';
 import { openProgram, type Program } from '../node/program.ts';
 import { libraryFolder } from '../node/storage/place.ts';
 import { register } from './ipc.ts';
 import { menuTemplate } from './menu.ts';
+import { utilityPhotoProcess } from './photo-process.ts';
 import { registerScheme, serveScheme } from './scheme.ts';
 import { confinePages, refusePermissions } from './security.ts';
 import { openWindow } from './window.ts';
@@ -13,10 +15,12 @@ const log = (line: string): void => { process.stderr.write(`${line}\n`); };
 
 async function run(): Promise<void> {
   const { demo, library } = optionsAmong(process.argv.slice(app.isPackaged ? 1 : 2));
-  const program = await openProgram({ host: 'electron', version: app.getVersion(), folder: libraryFolder(library, process.env), kind: demo ? 'demo' : 'own', log });
+  const startPhotoProcess = (): PhotoProcess => utilityPhotoProcess(join(app.getAppPath(), 'dist/electron/photo-worker.cjs'));
+  const folder = libraryFolder(library, process.env);
+  const program = await openProgram({ host: 'electron', version: app.getVersion(), folder, kind: demo ? 'demo' : 'own', log, startPhotoProcess });
   closeBeforeQuitting(program);
   refusePermissions(session.defaultSession);
-  serveScheme(protocol, join(app.getAppPath(), 'dist/page'));
+  serveScheme(protocol, join(app.getAppPath(), 'dist/page'), program.photos);
   register(ipcMain, program.door);
   Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform)));
   const window = openWindow();

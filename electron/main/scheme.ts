@@ -1,6 +1,10 @@
+import { createReadStream } from 'node:fs';
+import { Readable } from 'node:stream';
 import type { Protocol } from 'electron';
 import { pageFile } from '../node/page-files.ts';
 import { PAGE_HEADERS } from '../node/page-policy.ts';
+import { isPhotoPath } from '../node/photo-route.ts';
+import type { Program } from '../node/program.ts';
 
 export const SCHEME = 'corenose';
 export const PAGE_ADDRESS = `${SCHEME}://app/index.html`;
@@ -10,8 +14,11 @@ export function registerScheme(protocol: Pick<Protocol, 'registerSchemesAsPrivil
   protocol.registerSchemesAsPrivileged([{ scheme: SCHEME, privileges: { standard: true, secure: true, supportFetchAPI: true } }]);
 }
 
-export function serveScheme(protocol: Pick<Protocol, 'handle'>, folder: string): void {
-  protocol.handle(SCHEME, (request) => answer(request, folder));
+export function serveScheme(protocol: Pick<Protocol, 'handle'>, folder: string, photos: Program['photos']): void {
+  protocol.handle(SCHEME, (request) => {
+    const { host, pathname } = new URL(request.url);
+    return host === 'app' && isPhotoPath(pathname) ? answerPhoto(request, photos) : answer(request, folder);
+  });
 }
 
 /** Gives out the built page's files, to GET on our own host only. */
@@ -21,4 +28,14 @@ export async function answer({ method, url }: Pick<Request, 'method' | 'url'>, f
   const file = host === 'app' ? await pageFile(folder, pathname) : null;
   if (file === null) return new Response(null, { status: 404, headers: PAGE_HEADERS });
   return new Response(file.bytes, { headers: { ...PAGE_HEADERS, 'content-type': file.type } });
+}
+
+/** Takes photos in and gives them out. A request that names an origin must name our own. */
+export async function answerPhoto(request: Pick<Request, 'method' | 'url' | 'headers' | 'body'>, photos: Program['photos']): Promise<Response> {
+  const { pathname, searchParams } = new URL(request.url);
+  const origin = request.headers.get('origin');
+  if (origin !== null && origin !== `${SCHEME}://app`) return new Response(null, { status: 403, headers: PAGE_HEADERS });
+  const { status, headers, file, json } = await photos({ method: request.method, pathname, query: searchParams, body: request.body ?? Readable.from([]) });
+  const body = file === undefined ? JSON.stringify(json) : (Readable.toWeb(createReadStream(file)) as ReadableStream);
+  return new Response(body, { status, headers: { ...PAGE_HEADERS, ...headers } });
 }

@@ -13,6 +13,9 @@ export type Door = {
 
 const isChannel = (name: string): name is Channel => (CHANNELS as readonly string[]).includes(name);
 
+/** These take long and change nothing that other calls stand on; the others do not wait for them. */
+const OUT_OF_TURN: readonly Channel[] = ['photo.measure', 'photo.check'];
+
 /** The one way from a page to the handlers: the sender is known, the payload is parsed, the answer is a value. Calls are answered in turn. */
 export function openDoor(handlers: Handlers, log: (line: string) => void): Door {
   async function answer(channel: Channel, payload: unknown): Promise<Result<unknown, AppError>> {
@@ -27,14 +30,18 @@ export function openDoor(handlers: Handlers, log: (line: string) => void): Door 
   }
 
   let last: Promise<unknown> = Promise.resolve();
+  const aside = new Set<Promise<unknown>>();
   return {
     call(channel, payload, trusted) {
       if (!trusted) return Promise.resolve(err({ code: 'forbidden' }));
       if (!isChannel(channel)) return Promise.resolve(err({ code: 'not-found', what: 'channel' }));
       const answered = last.then(() => answer(channel, payload));
-      last = answered;
+      if (OUT_OF_TURN.includes(channel)) {
+        aside.add(answered);
+        void answered.finally(() => aside.delete(answered));
+      } else last = answered;
       return answered;
     },
-    quiet: async () => { await last; },
+    quiet: async () => { await Promise.all([last, ...aside]); },
   };
 }

@@ -6,6 +6,10 @@ import { fillWithSeeds } from './demo.ts';
 import { diagnoseSheet, KNOWLEDGE_VERSION } from './diagnosing.ts';
 import { openDoor, type Door } from './door.ts';
 import { handlersFor } from './handlers/index.ts';
+import { answerPhotos, type PhotoAnswer, type PhotoAsked } from './photo-route.ts';
+import type { PhotoProcess } from './photo/photo-process.ts';
+import { PhotoReader } from './photo/photo-reader.ts';
+import { PhotoDesk } from './photo-store/photo-desk.ts';
 import { openShelf } from './library-shelf.ts';
 
 export type ProgramGiven = {
@@ -14,12 +18,20 @@ export type ProgramGiven = {
   readonly folder: string;
   readonly kind: LibraryState['kind'];
   readonly log: (line: string) => void;
+  /** Starts a process that decodes photos, in the way of this host. */
+  readonly startPhotoProcess: () => PhotoProcess;
 };
 
-export type Program = { readonly door: Door; readonly library: () => LibraryState; readonly close: () => Promise<void> };
+export type Program = {
+  readonly door: Door;
+  /** Answers a request below `/photos/` that the host has made sure comes from our own page. */
+  readonly photos: (asked: PhotoAsked) => Promise<PhotoAnswer>;
+  readonly library: () => LibraryState;
+  readonly close: () => Promise<void>;
+};
 
 /** The program behind a page: libraries, handlers and the door, with the real clock, ids and knowledge. */
-export async function openProgram({ host, version, folder, kind, log }: ProgramGiven): Promise<Program> {
+export async function openProgram({ host, version, folder, kind, log, startPhotoProcess }: ProgramGiven): Promise<Program> {
   const clock = (): Date => new Date();
   const fillDemo = async (db: Parameters<typeof fillWithSeeds>[0]): Promise<void> => {
     const { SEEDS } = await import('../../seeds/index.ts');
@@ -29,11 +41,17 @@ export async function openProgram({ host, version, folder, kind, log }: ProgramG
   };
   const shelf = await openShelf({ folder, clock, fillDemo }, kind);
   const about = { version, host, knowledge: KNOWLEDGE_VERSION };
-  const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, about }), log);
+  const reader = new PhotoReader({ start: startPhotoProcess });
+  const desk = new PhotoDesk({ shelf, clock, newId: randomUUID, reader });
+  await desk.tidy();
+  reader.warm();
+  const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, about }), log);
   return {
     door,
+    photos: (asked) => answerPhotos(desk, asked, log),
     library: shelf.state,
     close: async () => {
+      reader.close();
       await door.quiet();
       shelf.close();
     },

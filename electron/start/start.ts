@@ -23,7 +23,7 @@ async function start(options: StartOptions): Promise<void> {
   });
   let why = choice.why;
   if (choice.binary !== null) {
-    await buildWhatIsStale(['main', 'preload'], say);
+    await buildWhatIsStale(['main', 'photoWorker', 'preload'], say);
     say(`Host: Electron, because ${why}.\n`);
     const failed = await startElectron(choice.binary, { folder, demo: options.demo });
     if (failed === null) return;

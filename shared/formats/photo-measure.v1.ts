@@ -22,15 +22,19 @@ export type PhotoParts = z.output<typeof photoParts>;
 
 const NEUTRALS = ['grey card', 'white paper'] as const;
 
-/** What the colours stand on. `other photo`: the reference of another photo under the same lamp. `x` to `h` where a person pointed it out in this picture. */
+const threeOf = (what: string) => z.array(amount(what, -1000, 1000)).length(3);
+/** What a surface that sends back all light looks like in the picture: linear sRGB, 0 to 1 and beyond. */
+const white = threeOf('linear sRGB');
+
+/**
+ * What the colours stand on. `other photo`: the reference of another photo under the same lamp. `x` to `h` where a person pointed it out in this picture.
+ */
 const whiteReference = z.union([
-  record({ kind: z.literal('patch'), taken: z.enum(NEUTRALS), ...photoBox.shape }),
-  record({ kind: z.literal('patch'), taken: z.literal('other photo') }),
-  record({ kind: z.literal('estimated'), taken: z.literal('bare metal'), ...photoBox.partial().shape }),
+  record({ kind: z.literal('patch'), taken: z.enum(NEUTRALS), white, ...photoBox.shape }),
+  record({ kind: z.literal('patch'), taken: z.literal('other photo'), white }),
+  record({ kind: z.literal('estimated'), taken: z.enum(['bare metal', 'other photo']), white, ...photoBox.partial().shape }),
   record({ kind: z.literal('none') }),
 ]);
-
-const threeOf = (what: string) => z.array(amount(what, -1000, 1000)).length(3);
 
 /** CIELAB 1976, D65, 2 degree observer, on the corrected white. `spread`: a robust standard deviation of L*, a* and b*. */
 const region = record({ lab: threeOf('CIELAB'), spread: threeOf('CIELAB'), pixels: count('pixels', 1, MOST_PIXELS * MOST_PIXELS) });

@@ -6,6 +6,7 @@ import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../../shared/formats/shop-lines.v1.ts';
 import type { Result } from '../../../shared/result.ts';
 import type { LibraryShelf } from '../library-shelf.ts';
+import type { PhotoDesk } from '../photo-store/photo-desk.ts';
 import type { Tables } from '../storage/tables.ts';
 
 /** Everything the handlers need from outside: no handler reads a clock, draws an id or knows the knowledge by itself. */
@@ -15,6 +16,7 @@ export type Given = {
   readonly newId: () => string;
   readonly diagnose: (sheet: ReadingSheet, lines: readonly ShopLine[]) => Findings;
   readonly knowledge: Knowledge;
+  readonly photos: PhotoDesk;
   readonly about: Pick<AppInfo, 'version' | 'host' | 'knowledge'>;
 };
 

@@ -1,19 +1,25 @@
-import sharp, { type Metadata } from 'sharp';
+import sharp, { type Metadata, type Sharp } from 'sharp';
 import { WORKING_SIDE, type PixelImage } from '../../../core/photo/pixels.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
+import { failureOf } from './decode-failure.ts';
 import { uprightHeic } from './heic.ts';
 import { LIMITS } from './limits.ts';
 import type { PhotoError } from './photo-error.ts';
 
-/** A photo made ready to measure. `width` and `height` are those of the whole upright picture; `image` is it at working size. */
-export type DecodedPhoto = {
+/** What a file says of itself before it is decoded; `width` and `height` are those of the whole upright picture, `pages` the pictures in it. */
+export type OpenedPhoto = {
+  readonly bytes: Uint8Array;
+  readonly about: Metadata;
   readonly width: number;
   readonly height: number;
+  readonly pages: number;
+};
+
+/** A photo made ready to measure; `image` is it at working size. */
+export type DecodedPhoto = Pick<OpenedPhoto, 'width' | 'height' | 'pages'> & {
   readonly image: PixelImage;
   /** Whether its colours may be judged, and else why not. */
   readonly colour: 'yes' | 'greyscale' | 'cmyk' | 'transparent';
-  /** Pictures in the file; the first was taken. */
-  readonly pages: number;
 };
 
 const ALLOWED: readonly string[] = ['jpeg', 'png', 'webp', 'tiff', 'gif', 'heif'];
@@ -21,24 +27,19 @@ const TOO_GREY = 3;
 const SURROUND = 128;
 const OPTIONS = { failOn: 'error', limitInputPixels: LIMITS.pixels, pages: 1 } as const;
 
-/** Decodes bytes of a photo: upright, in sRGB, at working size. Never throws for what is in the bytes. */
-export async function decodePhoto(bytes: Uint8Array): Promise<Result<DecodedPhoto, PhotoError>> {
+/** Reads the head of a photo and holds it against the limits. Never throws for what is in the bytes. */
+export async function openPhoto(bytes: Uint8Array): Promise<Result<OpenedPhoto, PhotoError>> {
   if (bytes.length === 0) return err({ code: 'empty' });
   try {
     const about = await sharp(bytes, { ...OPTIONS, limitInputPixels: false }).metadata();
     const refusal = refusalOf(about, bytes.length);
-    if (refusal !== undefined) return err(refusal);
-    const heic = isHeic(about) ? await uprightHeic(bytes, WORKING_SIDE, about.icc) : undefined;
-    const { width, height } = heic ?? about.autoOrient;
-    const { image, transparent } = await workingImage(heic?.png ?? bytes, about.hasAlpha);
-    const colour = about.space === 'cmyk' ? 'cmyk' : transparent ? 'transparent' : isColourless(image) ? 'greyscale' : 'yes';
-    return ok({ width, height, image, colour, pages: about.pages ?? 1 });
+    return refusal === undefined ? ok({ bytes, about, ...about.autoOrient, pages: about.pages ?? 1 }) : err(refusal);
   } catch (error) {
     return err(failureOf(error, bytes));
   }
 }
 
-const isHeic = ({ format, compression }: Metadata): boolean => format === 'heif' && compression !== 'av1';
+export const isHeic = ({ format, compression }: Metadata): boolean => format === 'heif' && compression !== 'av1';
 
 function refusalOf(about: Metadata, size: number): PhotoError | undefined {
   if (!ALLOWED.includes(about.format)) return { code: 'unknown-format', format: about.format.toUpperCase() };
@@ -51,8 +52,29 @@ function refusalOf(about: Metadata, size: number): PhotoError | undefined {
   return undefined;
 }
 
-async function workingImage(source: Uint8Array, hasAlpha: boolean): Promise<{ image: PixelImage; transparent: boolean }> {
-  const upright = sharp(source, OPTIONS).autoOrient().toColourspace('srgb').resize(WORKING_SIDE, WORKING_SIDE, { fit: 'inside', withoutEnlargement: true });
+/**
+ * The upright picture in sRGB, at most `side` pixels long, ready to be decoded. `wholly` refuses one that ends too early; otherwise what is there is given.
+ * @throws what the libraries throw for damaged bytes
+ */
+export async function uprightPicture({ bytes, about }: OpenedPhoto, side: number, { wholly }: { readonly wholly: boolean }): Promise<Sharp> {
+  const source = isHeic(about) ? (await uprightHeic(bytes, side, about.icc)).png : bytes;
+  const upright = sharp(source, { ...OPTIONS, failOn: wholly ? 'error' : 'none' }).autoOrient().toColourspace('srgb');
+  return side === Infinity ? upright : upright.resize(side, side, { fit: 'inside', withoutEnlargement: true });
+}
+
+/** Decodes an opened photo: upright, in sRGB, at working size. Never throws for what is in the bytes. */
+export async function decodePhoto(photo: OpenedPhoto): Promise<Result<DecodedPhoto, PhotoError>> {
+  const { bytes, about, width, height, pages } = photo;
+  try {
+    const { image, transparent } = await workingImage(await uprightPicture(photo, WORKING_SIDE, { wholly: true }), about.hasAlpha);
+    const colour = about.space === 'cmyk' ? 'cmyk' : transparent ? 'transparent' : isColourless(image) ? 'greyscale' : 'yes';
+    return ok({ width, height, pages, image, colour });
+  } catch (error) {
+    return err(failureOf(error, bytes));
+  }
+}
+
+async function workingImage(upright: Sharp, hasAlpha: boolean): Promise<{ image: PixelImage; transparent: boolean }> {
   if (!hasAlpha) {
     const { data, info } = await upright.removeAlpha().raw({ depth: 'uchar' }).toBuffer({ resolveWithObject: true });
     return { image: { width: info.width, height: info.height, rgb: info.channels === 3 ? data : tripled(data) }, transparent: false };
@@ -76,22 +98,4 @@ function isColourless({ rgb }: PixelImage): boolean {
     if (Math.max(red, green, blue) - Math.min(red, green, blue) >= TOO_GREY) return false;
   }
   return true;
-}
-
-/** What the libraries say, in our own codes. */
-function failureOf(error: unknown, bytes: Uint8Array): PhotoError {
-  const words = error instanceof Error ? error.message : String(error);
-  if (/pixel limit/i.test(words)) return { code: 'too-many-pixels', limitMP: LIMITS.pixels / 1e6 };
-  if (/premature end|truncat|unexpected end|end of (file|stream)|not enough data|read error/i.test(words)) return { code: 'incomplete' };
-  if (/unsupported image format|no loader|not in a known format|blocked/i.test(words)) return nameOf(bytes);
-  return { code: 'damaged' };
-}
-
-/** Tells formats apart that are often taken for photos, by their first bytes. */
-function nameOf(bytes: Uint8Array): PhotoError {
-  const head = new TextDecoder('latin1').decode(bytes.subarray(0, 400));
-  if (head.startsWith('%PDF')) return { code: 'unknown-format', format: 'PDF' };
-  if (/<svg[\s>]/i.test(head)) return { code: 'unknown-format', format: 'SVG' };
-  if (/^(II[*]\0|MM\0[*])/.test(head)) return { code: 'damaged' };
-  return { code: 'unknown-format' };
 }

@@ -8,7 +8,7 @@ export type PhotoError =
   | { readonly code: 'too-many-pixels'; readonly limitMP: number }
   | { readonly code: 'too-small'; readonly width: number; readonly height: number; readonly least: number }
   | { readonly code: 'too-slow'; readonly seconds: number }
-  | { readonly code: 'outside'; readonly which: 'neutral' | 'nose'; readonly width: number; readonly height: number };
+  | { readonly code: 'outside'; readonly which: 'neutral' | 'shell' | 'bore' | 'nose' | 'centreElectrode' | 'groundElectrode'; readonly width: number; readonly height: number };
 
 const FORMATS = 'JPEG, PNG, WebP, TIFF, GIF, AVIF or HEIC';
 

@@ -1,27 +1,65 @@
 import { measureTip, type TipMeasurement } from '../../../core/photo/measure-tip.ts';
-import type { Box, Circle } from '../../../core/photo/pixels.ts';
+import { partsScaled } from '../../../core/photo/parts.ts';
+import type { Box, Point } from '../../../core/photo/pixels.ts';
+import type { GivenWhite } from '../../../core/photo/white.ts';
+import type { PhotoMeasure, PhotoParts } from '../../../shared/formats/photo-measure.v1.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { decodePhoto, type DecodedPhoto } from './decode.ts';
+import { decodePhoto, openPhoto, type DecodedPhoto } from './decode.ts';
 import type { PhotoError } from './photo-error.ts';
+import { photoMeasureOf } from './photo-measure.ts';
+import { readPhotoFile } from './read-photo-file.ts';
+
+/** The neutral thing: a card or paper, the bare shell, or the white of another photo under the same lamp and what that stood on. */
+export type PointedWhite =
+  | ({ readonly kind: 'patch'; readonly taken?: 'grey card' | 'white paper' | undefined } & Box)
+  | ({ readonly kind: 'metal' } & Box)
+  | { readonly kind: 'light'; readonly white: readonly [number, number, number]; readonly reference: 'patch' | 'estimated' };
 
 /** What a person pointed out in a photo, in pixels of the upright picture. */
-export type PointedOut = { readonly neutral?: Box; readonly nose?: Circle };
+export type PointedOut = { readonly white?: PointedWhite; readonly parts?: PhotoParts };
 
 /** A photo measured; lengths in it are pixels of the picture at working size, `scale` of those of the whole. */
 export type MeasuredPhoto = Pick<DecodedPhoto, 'width' | 'height' | 'colour' | 'pages'> & { readonly scale: number; readonly measurement: TipMeasurement };
 
-/** Decodes and measures; runs where it may die. */
-export async function measurePhoto(bytes: Uint8Array, { neutral, nose }: PointedOut): Promise<Result<MeasuredPhoto, PhotoError>> {
-  const decoded = await decodePhoto(bytes);
+/** Decodes and measures the photo in a file. */
+export async function measureFile(file: string, pointedOut: PointedOut): Promise<Result<PhotoMeasure, PhotoError>> {
+  const bytes = await readPhotoFile(file);
+  if (!bytes.ok) return bytes;
+  const measured = await measurePhoto(bytes.value, pointedOut);
+  return measured.ok ? ok(photoMeasureOf(measured.value, pointedOut)) : measured;
+}
+
+export async function measurePhoto(bytes: Uint8Array, pointedOut: PointedOut): Promise<Result<MeasuredPhoto, PhotoError>> {
+  const opened = await openPhoto(bytes);
+  if (!opened.ok) return opened;
+  const { width, height } = opened.value;
+  const outside = whatLiesOutside(pointedOut, width, height);
+  if (outside !== undefined) return err({ code: 'outside', which: outside, width, height });
+  const decoded = await decodePhoto(opened.value);
   if (!decoded.ok) return decoded;
-  const { width, height, colour, pages, image } = decoded.value;
-  if (neutral && (neutral.x + neutral.w > width || neutral.y + neutral.h > height)) return err({ code: 'outside', which: 'neutral', width, height });
-  if (nose && (nose.x >= width || nose.y >= height || 2 * nose.r > Math.max(width, height))) return err({ code: 'outside', which: 'nose', width, height });
+  const { colour, pages, image } = decoded.value;
   const scale = image.width / width;
-  const measurement = measureTip(image, {
-    colour: colour === 'yes',
-    ...(neutral && { neutral: { x: neutral.x * scale, y: neutral.y * scale, w: neutral.w * scale, h: neutral.h * scale } }),
-    ...(nose && { nose: { x: nose.x * scale, y: nose.y * scale, r: nose.r * scale } }),
+  const { white, parts } = pointedOut;
+  const given = { colour: colour === 'yes', ...(white && { white: whiteScaled(white, scale) }), ...(parts && { parts: partsScaled(parts, scale) }) };
+  return ok({ width, height, colour, pages, scale, measurement: measureTip(image, given) });
+}
+
+type Outside = Extract<PhotoError, { code: 'outside' }>['which'];
+
+function whatLiesOutside({ white, parts = {} }: PointedOut, width: number, height: number): Outside | undefined {
+  if (white !== undefined && white.kind !== 'light' && (white.x < 0 || white.y < 0 || white.x + white.w > width || white.y + white.h > height)) return 'neutral';
+  const inside = ({ x, y }: Point): boolean => x >= 0 && y >= 0 && x < width && y < height;
+  const { groundElectrode: bar, ...circles } = parts;
+  const wrong = (['shell', 'bore', 'nose', 'centreElectrode'] as const).find((name) => {
+    const circle = circles[name];
+    return circle !== undefined && (!inside(circle) || circle.r <= 0 || circle.r > Math.max(width, height));
   });
-  return ok({ width, height, colour, pages, scale, measurement });
+  if (wrong !== undefined) return wrong;
+  return bar !== undefined && (!inside(bar.end) || bar.width <= 0) ? 'groundElectrode' : undefined;
+}
+
+function whiteScaled(white: PointedWhite, by: number): GivenWhite {
+  if (white.kind === 'light') return white;
+  const box = { x: white.x * by, y: white.y * by, w: white.w * by, h: white.h * by };
+  return white.kind === 'metal' ? { kind: 'metal', box } : { kind: 'patch', box, taken: white.taken };
 }

@@ -1,84 +1,109 @@
-import { Worker } from 'node:worker_threads';
+import { availableParallelism } from 'node:os';
 import { err, type Result } from '../../../shared/result.ts';
 import { LIMITS } from './limits.ts';
-import type { MeasuredPhoto, PointedOut } from './photo-job.ts';
 import type { PhotoError } from './photo-error.ts';
-import type { Answer, Task } from './worker.ts';
+import type { PhotoProcess } from './photo-process.ts';
+import type { PhotoAnswers, PhotoTask, Told } from './photo-task.ts';
 
-type Outcome = Result<MeasuredPhoto, PhotoError>;
+type Outcome = Result<unknown, PhotoError>;
+type Waiting = { readonly task: PhotoTask; readonly answer: (outcome: Outcome) => void };
 
-/** Measures photos one after another in a thread of its own, warmed when it starts. A photo that kills the thread, or takes too long, costs that photo only. */
+/** One process, and what it is doing. */
+type Lane = { process: PhotoProcess | undefined; ready: boolean; now: (Waiting & { readonly id: number; readonly alarm: NodeJS.Timeout }) | undefined };
+
+/** A cold start may take this much longer than a photo. */
+const STARTING_SECONDS = 30;
+
+export type PhotoReaderGiven = { readonly start: () => PhotoProcess; readonly seconds?: number; readonly lanes?: number };
+
+/**
+ * Decodes photos in processes of their own, as many at a time as the machine has cores, at most two. A photo that kills its process, or takes too long,
+ * costs that photo only: the next one starts a new process.
+ */
 export class PhotoReader {
   readonly #seconds: number;
-  readonly #file: URL;
-  #worker: Promise<Worker> | undefined;
-  #last: Promise<unknown> = Promise.resolve();
+  readonly #start: () => PhotoProcess;
+  readonly #lanes: readonly Lane[];
+  readonly #queue: Waiting[] = [];
   #next = 0;
 
-  constructor({ seconds = LIMITS.seconds, file = new URL('./worker.ts', import.meta.url) }: { readonly seconds?: number; readonly file?: URL } = {}) {
+  constructor({ start, seconds = LIMITS.seconds, lanes = Math.min(2, availableParallelism()) }: PhotoReaderGiven) {
+    this.#start = start;
     this.#seconds = seconds;
-    this.#file = file;
-    this.#worker = this.#started();
-    this.#worker.catch(() => undefined);
+    this.#lanes = Array.from({ length: lanes }, () => ({ process: undefined, ready: false, now: undefined }));
   }
 
-  /** Resolves always; an error speaks of this photo alone. The bytes are copied. */
-  measure(bytes: Uint8Array, pointedOut: PointedOut = {}): Promise<Outcome> {
-    const outcome = this.#last.then(() => this.#measureNow(bytes, pointedOut));
-    this.#last = outcome;
-    return outcome;
+  /** Starts the processes before the first photo comes. */
+  warm(): void {
+    for (const lane of this.#lanes) if (lane.process === undefined) this.#startIn(lane);
   }
 
-  /** Ends the thread; what is still being measured is answered as stopped. */
-  async close(): Promise<void> {
-    const worker = await this.#worker?.catch(() => undefined);
-    this.#worker = undefined;
-    await worker?.terminate();
-  }
-
-  #started(): Promise<Worker> {
-    const worker = new Worker(this.#file, { stdout: true, stderr: true, resourceLimits: { maxOldGenerationSizeMb: 512 } });
-    const started = new Promise<Worker>((resolve, reject) => {
-      worker.once('message', () => {
-        worker.unref();
-        resolve(worker);
-      });
-      worker.on('error', reject);
-    });
-    worker.once('exit', () => { if (this.#worker === started) this.#worker = undefined; });
-    return started;
-  }
-
-  async #measureNow(bytes: Uint8Array, pointedOut: PointedOut): Promise<Outcome> {
-    this.#worker ??= this.#started();
-    const worker = await this.#worker.catch(() => undefined);
-    if (worker === undefined) return this.#lost('stopped');
-    this.#next += 1;
-    const task: Task = { id: this.#next, bytes, pointedOut };
-    const outcome = await this.#answerOf(worker, task);
-    if (outcome !== undefined) return outcome;
-    await worker.terminate();
-    return this.#lost('too-slow');
-  }
-
-  #lost(code: 'stopped' | 'too-slow'): Outcome {
-    this.#worker = undefined;
-    return err(code === 'stopped' ? { code } : { code, seconds: this.#seconds });
-  }
-
-  /** Nothing when the time is up. */
-  #answerOf(worker: Worker, task: Task): Promise<Outcome | undefined> {
+  /** Resolves always; an error speaks of this photo alone. */
+  do<K extends PhotoTask['kind']>(task: Extract<PhotoTask, { kind: K }>): Promise<Result<PhotoAnswers[K], PhotoError>> {
     return new Promise((resolve) => {
-      const end = (outcome: Outcome | undefined): void => {
-        clearTimeout(alarm);
-        worker.off('message', answer).off('error', died).off('exit', died);
-        resolve(outcome);
-      };
-      const answer = ({ id, result }: Answer): void => { if (id === task.id) end(result); };
-      const died = (): void => { end(this.#lost('stopped')); };
-      const alarm = setTimeout(() => { end(undefined); }, this.#seconds * 1000);
-      worker.on('message', answer).on('error', died).on('exit', died);
-      worker.postMessage(task);
+      this.#queue.push({ task, answer: (outcome) => { resolve(outcome as Result<PhotoAnswers[K], PhotoError>); } });
+      this.#goOn();
     });
+  }
+
+  /** Ends the processes; what was not done is answered as stopped. */
+  close(): void {
+    for (const waiting of this.#queue.splice(0)) waiting.answer(err({ code: 'stopped' }));
+    for (const lane of this.#lanes) {
+      lane.process?.end();
+      this.#lost(lane, { code: 'stopped' });
+    }
+  }
+
+  #goOn(): void {
+    const ofBest = (lane: Lane): number => (lane.ready ? 0 : lane.process === undefined ? 2 : 1);
+    const free = this.#lanes.filter(({ now }) => now === undefined).sort((one, other) => ofBest(one) - ofBest(other));
+    for (const lane of free) {
+      const waiting = this.#queue.shift();
+      if (waiting === undefined) return;
+      this.#give(lane, waiting);
+    }
+  }
+
+  #give(lane: Lane, waiting: Waiting): void {
+    const process = lane.process ?? this.#startIn(lane);
+    const id = (this.#next += 1);
+    const seconds = this.#seconds + (lane.ready ? 0 : STARTING_SECONDS);
+    const alarm = setTimeout(() => {
+      process.end();
+      this.#lost(lane, { code: 'too-slow', seconds: this.#seconds });
+    }, 1000 * seconds);
+    lane.now = { ...waiting, id, alarm };
+    process.send({ id, task: waiting.task });
+  }
+
+  #startIn(lane: Lane): PhotoProcess {
+    const process = this.#start();
+    lane.process = process;
+    lane.ready = false;
+    process.onTold((told) => { if (lane.process === process) this.#hear(lane, told); });
+    process.onEnd(() => { if (lane.process === process) this.#lost(lane, { code: 'stopped' }); });
+    return process;
+  }
+
+  #hear(lane: Lane, told: Told): void {
+    if (told === 'ready') lane.ready = true;
+    else if (told.id === lane.now?.id) this.#answer(lane, told.result);
+  }
+
+  #lost(lane: Lane, error: PhotoError): void {
+    lane.process = undefined;
+    lane.ready = false;
+    this.#answer(lane, err(error));
+  }
+
+  #answer(lane: Lane, outcome: Outcome): void {
+    const { now } = lane;
+    lane.now = undefined;
+    if (now !== undefined) {
+      clearTimeout(now.alarm);
+      now.answer(outcome);
+    }
+    this.#goOn();
   }
 }

@@ -17,6 +17,10 @@ export type Places = {
   readonly backups: string;
   /** Damaged files that a backup was put in the place of. */
   readonly setAside: string;
+  /** Originals of photos, byte for byte, by their digest. */
+  readonly photos: string;
+  /** Photos in the sizes in which they are shown: made anew where they are missing. */
+  readonly pictures: string;
   /** A library of its own inside this one. */
   readonly demo: string;
 };
@@ -28,5 +32,7 @@ export const placesIn = (folder: string): Places => ({
   lock: join(folder, 'in-use.lock'),
   backups: join(folder, 'backups'),
   setAside: join(folder, 'set-aside'),
+  photos: join(folder, 'photos'),
+  pictures: join(folder, 'pictures'),
   demo: join(folder, 'demo'),
 });

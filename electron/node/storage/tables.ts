@@ -78,6 +78,9 @@ export type ShopLineTable = {
   removed_at: string | null;
 };
 
-export type Tables = { engine: EngineTable; reading: ReadingTable; setting: SettingTable; heat_entry: HeatEntryTable; shop_line: ShopLineTable; photo_file: PhotoFileTable; photo: PhotoTable };
+export type Tables = {
+  engine: EngineTable; reading: ReadingTable; setting: SettingTable; heat_entry: HeatEntryTable;
+  shop_line: ShopLineTable; photo_file: PhotoFileTable; photo: PhotoTable;
+};
 export type EngineRow = Selectable<EngineTable>;
 export type ReadingRow = Selectable<ReadingTable>;

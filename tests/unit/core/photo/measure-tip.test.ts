@@ -23,7 +23,7 @@ function caseOf(seed: number, light: LightName): Case {
   const plain = drawnScene(seed, SURFACE[nose], { coverage: sooty ? 0.2 + 0.5 * random() : 0, glossy: nose === 'glaze' });
   const scene = sooty || nose === 'soot' || seed % 3 === 0 ? plain : { ...plain, specks: specksFor(plain, 6, random) };
   const picture = pictureOf(scene, camera(light, random() < 0.5 ? 1 : 0.6));
-  return { scene, light, withCard: measureTip(picture, { colour: true, neutral: scene.card }), without: measureTip(picture, { colour: true }) };
+  return { scene, light, withCard: measureTip(picture, { colour: true, white: { kind: 'patch', box: scene.card } }), without: measureTip(picture, { colour: true }) };
 }
 
 const CASES: readonly Case[] = Array.from({ length: 24 }, (_, i) => caseOf(i + 1, SMOOTH_LIGHTS[i % 4]!));
@@ -78,7 +78,7 @@ describe('the colour of drawn noses', () => {
   it('cannot be put right by a card where a phone makes colours vivid, but stays comparable on that phone', () => {
     const vivid = (seed: number, nose: (typeof NOSES)[number]): TipMeasurement => {
       const scene = drawnScene(seed, SURFACE[nose]);
-      return measureTip(pictureOf(scene, { ...camera('D50', 1), vivid: true }), { colour: true, neutral: scene.card });
+      return measureTip(pictureOf(scene, { ...camera('D50', 1), vivid: true }), { colour: true, white: { kind: 'patch', box: scene.card } });
     };
     const [tan, brown, rust] = (['tan', 'brown', 'rust'] as const).map((nose) => tintDifference(tip(vivid(61, nose)).regions.nose!.tint, tintOf(SURFACE[nose])));
     expect(stated('hue and chroma from a vivid phone with a card, dE00', [tan!, brown!, rust!]).median).toBeGreaterThan(2.5);
@@ -104,7 +104,7 @@ describe('the deposits of drawn noses', () => {
   it('show crust against smooth', () => {
     const crusty = (crust: boolean): boolean[] => [3, 4].map((seed) => {
       const scene = drawnScene(seed, SURFACE.ash, { crust });
-      return tip(measureTip(pictureOf(scene, camera('D50', 1)), { colour: true, neutral: scene.card })).suggestions.some(({ value }) => value === 'crust');
+      return tip(measureTip(pictureOf(scene, camera('D50', 1)), { colour: true, white: { kind: 'patch', box: scene.card } })).suggestions.some(({ value }) => value === 'crust');
     });
     expect([crusty(true), crusty(false)]).toEqual([[true, true], [false, false]]);
   }, 20_000);

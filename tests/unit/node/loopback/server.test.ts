@@ -10,6 +10,7 @@ import { serveLoopback } from '../../../../electron/loopback/server.ts';
 import { openDoor } from '../../../../electron/node/door.ts';
 import { PAGE_POLICY } from '../../../../electron/node/page-policy.ts';
 import { fourCylinder } from '../../../fixtures/plain-sheets.ts';
+import { answerPhotos } from '../../../../electron/node/photo-route.ts';
 import { testProgram } from '../../../fixtures/test-program.ts';
 import { temporaryFolder } from '../../../fixtures/temporary-folder.ts';
 
@@ -36,8 +37,10 @@ async function served() {
   mkdirSync(join(page, 'assets'), { recursive: true });
   writeFileSync(join(page, 'index.html'), '<!doctype html><title>Page</title>');
   writeFileSync(join(page, '../secret.html'), 'secret');
-  const { handlers } = await testProgram();
-  const loopback = await serveLoopback({ door: openDoor(handlers, () => undefined), page, port: 0 });
+  const { handlers, photos } = await testProgram();
+  const loopback = await serveLoopback({
+    door: openDoor(handlers, () => undefined), photos: (asked) => answerPhotos(photos, asked, () => undefined), page, port: 0,
+  });
   onTestFinished(() => loopback.close());
   const { port, address } = loopback;
   const opened = await send(port, { path: new URL(address).pathname + new URL(address).search });
@@ -145,7 +148,7 @@ describe('the loopback host', () => {
 
   it('says so when the port is taken', async () => {
     const { port, loopback } = await served();
-    await expect(serveLoopback({ door: openDoor({} as never, () => undefined), page: '/', port })).rejects.toMatchObject({ code: 'EADDRINUSE' });
+    await expect(serveLoopback({ door: openDoor({} as never, () => undefined), photos: () => Promise.reject(new Error('not asked')), page: '/', port })).rejects.toMatchObject({ code: 'EADDRINUSE' });
     expect(loopback.port).toBe(port);
   });
 });

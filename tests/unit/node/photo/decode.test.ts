@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs';
 import { crc32, deflateSync } from 'node:zlib';
 import sharp, { type Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { decodePhoto, type DecodedPhoto } from '../../../../electron/node/photo/decode.ts';
+import { decodePhoto, openPhoto, type DecodedPhoto } from '../../../../electron/node/photo/decode.ts';
 import { shutOtherLoaders } from '../../../../electron/node/photo/loaders.ts';
-import { photoErrorText } from '../../../../electron/node/photo/photo-error.ts';
+import { photoErrorText, type PhotoError } from '../../../../electron/node/photo/photo-error.ts';
+import type { Result } from '../../../../shared/result.ts';
 
 type Colour = readonly [number, number, number];
 const TAN: Colour = [200, 160, 112];
@@ -18,13 +19,17 @@ function halves(left: Colour, right: Colour, width = 256, height = 224): Sharp {
 }
 const fixture = (name: string): Buffer => readFileSync(new URL(`../../../fixtures/photo/${name}`, import.meta.url));
 
+async function openedAndDecoded(bytes: Uint8Array): Promise<Result<DecodedPhoto, PhotoError>> {
+  const opened = await openPhoto(bytes);
+  return opened.ok ? decodePhoto(opened.value) : opened;
+}
 async function decoded(bytes: Uint8Array): Promise<DecodedPhoto> {
-  const result = await decodePhoto(bytes);
+  const result = await openedAndDecoded(bytes);
   if (!result.ok) throw new Error(photoErrorText(result.error));
   return result.value;
 }
 async function refusal(bytes: Uint8Array): Promise<string> {
-  const result = await decodePhoto(bytes);
+  const result = await openedAndDecoded(bytes);
   return result.ok ? 'taken' : photoErrorText(result.error);
 }
 /** Colour of the pixel at a share of the width and height. */

@@ -1,3 +1,5 @@
+import { sinceOf } from '../../../../core/followup/since.ts';
+import { timelineOf } from '../../../../core/followup/timeline.ts';
 import { plugPlaces } from '../../../../core/domain/plugs.ts';
 import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Bridge, type EngineRecord, type ReadingRecord } from '../../../../shared/channels.ts';
 import type { DraftOf, KeptEngineDraft } from '../../../../shared/channels-engine-draft.ts';
@@ -7,6 +9,8 @@ import type { Findings } from '../../../../shared/formats/findings.v1.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../../../shared/formats/shop-lines.v1.ts';
 import { err, ok } from '../../../../shared/result.ts';
+import type { PhotoRecord } from '../../../../shared/channels-photo.ts';
+import { fakePhotos } from './fake-photos.ts';
 
 const NOW = '2026-03-14T09:30:00Z';
 const uuid = (n: number): string => `00000000-0000-4000-8000-${String(n).padStart(12, '0')}`;
@@ -27,6 +31,7 @@ export type FakeHost = {
   readonly failing: Partial<Record<Channel, AppError>>;
   readonly engines: Map<string, EngineRecord>;
   readonly readings: Map<string, ReadingRecord>;
+  readonly photos: Map<string, PhotoRecord>;
 };
 
 /** A host in memory that keeps the rules of the real one for engines and readings: revisions, conflicts, drafts, removal and restoring. */
@@ -50,6 +55,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     if (record === undefined) return gone('reading');
     return ok(record.state === state ? record : put({ ...record, state, findings, revision: record.revision + 1 }));
   };
+  const photoHost = fakePhotos();
   const bridge: Bridge = {
     'app.info': async () => ok(appInfo(library)),
     'settings.get': async () => ok(DEFAULT_SETTINGS),
@@ -105,6 +111,8 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
       const { id } = put({ id: uuid(++ids), engineId, state: 'draft', revision: 1, changedAt: NOW, sheet: parsed.value, pending: {}, findings: null });
       return ok({ engineId, readingId: id, known: false });
     },
+    'reading.timeline': async ({ engineId }) => ok(timelineOf([...readings.values()].filter((record) => record.engineId === engineId && record.state === 'kept'))),
+    'reading.since': async ({ id }) => { const record = found(id); return record === undefined ? gone('reading') : ok(sinceOf(record.sheet, record.findings)); },
     'reading.export': async ({ id }) => ok({ fileName: 'reading.json', text: JSON.stringify(readings.get(id)?.sheet) }),
     'heat.record': async ({ engineId }) => ok({
       kept: [...readings.values()].filter((record) => record.engineId === engineId && record.state === 'kept' && !removed.has(record.id)).map(({ id, sheet }) => ({ id, sheet })),
@@ -127,6 +135,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'shop.restore': async ({ id }) => { removed.delete(id); return ok(shopLines.get(id)!); },
     'shop.import': async () => ok({ added: 0, known: 0 }),
     'shop.export': async () => ok({ fileName: 'own-lines.shop.json', text: JSON.stringify([...shopLines.values()]) }),
+    ...photoHost.calls,
     diagnose: async () => ok(noFindings),
   };
   const counted = Object.fromEntries(CHANNELS.map((name) => [name, async (input: never) => {
@@ -134,5 +143,5 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     const failure = failing[name];
     return failure === undefined ? bridge[name](input) : err(failure);
   }])) as unknown as Bridge;
-  return { bridge: counted, calls, failing, engines, readings };
+  return { bridge: counted, calls, failing, engines, readings, photos: photoHost.photos };
 }
