@@ -20,7 +20,8 @@ export function newDraft(engine: Engine, before: ReadingSheet | undefined, today
 }
 
 /**
- * The same sheet on another state of its engine: plug holes that are new get an empty entry, holes that are gone lose theirs if nothing was read there.
+ * The same sheet on another state of its engine: plug holes that are new get an empty entry, holes that are gone lose theirs if nothing was read there,
+ * and a reading before that has no place on it any more is left out; it stays in the log.
  * @returns the problems when something was read where the engine now has no place.
  */
 export function onEngine(sheet: ReadingSheet, engine: Engine): Result<ReadingSheet, Problem[]> {
@@ -28,5 +29,9 @@ export function onEngine(sheet: ReadingSheet, engine: Engine): Result<ReadingShe
   const entries = new Map(sheet.plugs.map((plug) => [plugKey(plug.cylinder, plug.position), plug]));
   const there = newDraft(engine, undefined, '').plugs.map((empty) => entries.get(plugKey(empty.cylinder, empty.position)) ?? empty);
   const elsewhere = [...entries].filter(([key, plug]) => !places.includes(key) && isRead(plug)).map(([, plug]) => plug);
-  return parseReadingSheet({ ...sheet, engine, plugs: [...there, ...elsewhere] });
+  const fitted = { ...sheet, engine, plugs: [...there, ...elsewhere] };
+  const parsed = parseReadingSheet(fitted);
+  if (parsed.ok || sheet.since === undefined || parsed.error.some(({ path }) => !path.startsWith('since.'))) return parsed;
+  const { since: _, ...alone } = fitted;
+  return parseReadingSheet(alone);
 }

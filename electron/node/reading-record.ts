@@ -6,7 +6,7 @@ import { isRead, onEngine } from './draft.ts';
 import type { ReadingRow } from './storage/tables.ts';
 
 export const sheetOf = (row: ReadingRow): ReadingSheet => JSON.parse(row.sheet) as ReadingSheet;
-const findingsOf = (row: ReadingRow): Findings | null => (row.findings === null ? null : (JSON.parse(row.findings) as Findings));
+export const findingsOf = (row: ReadingRow): Findings | null => (row.findings === null ? null : (JSON.parse(row.findings) as Findings));
 
 /** The sheet as it stands today: a kept reading keeps the engine of its day, a draft follows the engine's record. */
 export function currentSheet(row: ReadingRow, engine: Engine | undefined): ReadingSheet {

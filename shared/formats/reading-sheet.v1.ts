@@ -29,7 +29,7 @@ export const conditions = record({
 type FacetFields = { [F in FacetName]: z.ZodOptional<z.ZodType<FacetValue<F>, FacetValue<F>>> };
 const facetFields = Object.fromEntries(FACET_NAMES.map((name) => [name, oneOf(TIP_FACETS[name]).optional()])) as unknown as FacetFields;
 
-const tip = record({
+export const tip = record({
   ...facetFields,
   overall: oneOf(OVERALL).optional(),
   unsure: z.array(oneOf(FACET_NAMES as readonly [FacetName, ...FacetName[]])).optional(),

@@ -1,8 +1,10 @@
 import type { Kysely } from 'kysely';
+import { sinceOf } from '../../../core/followup/since.ts';
 import type { AppError, Handlers, ReadingRecord } from '../../../shared/channels.ts';
+import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import { ok, type Result } from '../../../shared/result.ts';
-import { newDraft, onEngine } from '../draft.ts';
-import { currentSheet, recordOf, sheetOf, summaryOf } from '../reading-record.ts';
+import { isRead, newDraft, onEngine } from '../draft.ts';
+import { currentSheet, findingsOf, recordOf, sheetOf, summaryOf } from '../reading-record.ts';
 import { findEngine } from '../storage/engines.ts';
 import { addReading, changeReading, findReading, listReadings, setReadingRemoved } from '../storage/readings.ts';
 import { listShopLines } from '../storage/shop-lines.ts';
@@ -47,13 +49,21 @@ export function readingHandlers(given: Given): Group {
 const openDraft = async (db: Kysely<Tables>, engineId: string): Promise<ReadingRow | undefined> =>
   (await listReadings(db, engineId)).find(({ state }) => state === 'draft');
 
+/** A new sheet beside the reading kept last on which any plug was read. */
+function comparedWith(sheet: ReadingSheet, kept: readonly ReadingRow[]): ReadingSheet {
+  const before = kept.find((row) => sheetOf(row).plugs.some(isRead));
+  if (before === undefined) return sheet;
+  const fitted = onEngine({ ...sheet, since: sinceOf(sheetOf(before), findingsOf(before)) }, sheet.engine);
+  return fitted.ok ? fitted.value : sheet;
+}
+
 async function start({ clock, newId }: Given, db: Kysely<Tables>, engineId: string): Promise<Result<ReadingRecord, AppError>> {
   const record = await findEngine(db, engineId);
   if (record === undefined) return notFound('engine');
   const draft = await openDraft(db, engineId);
   if (draft !== undefined) return ok(recordOf(draft, record.engine));
-  const last = (await listReadings(db, engineId)).find(({ state }) => state === 'kept');
-  const sheet = newDraft(record.engine, last && sheetOf(last), localDay(clock()));
+  const kept = (await listReadings(db, engineId)).filter(({ state }) => state === 'kept');
+  const sheet = comparedWith(newDraft(record.engine, kept[0] && sheetOf(kept[0]), localDay(clock())), kept);
   const at = clock().toISOString();
   const id = newId();
   await addReading(db, {
