@@ -8,6 +8,7 @@ export const CHANNELS = [
   'reading.list', 'reading.get', 'reading.start', 'reading.save', 'reading.keep', 'reading.reopen', 'reading.remove', 'reading.restore',
   'reading.import', 'reading.export', 'reading.timeline', 'reading.since',
   'heat.record', 'heat.add', 'heat.remove', 'heat.restore',
+  'photo.list', 'photo.get', 'photo.ofEngine', 'photo.library', 'photo.place', 'photo.remove', 'photo.restore', 'photo.measure', 'photo.mark', 'photo.check',
   'shop.list', 'shop.save', 'shop.remove', 'shop.restore', 'shop.import', 'shop.export',
   'diagnose',
 ] as const;

@@ -3,6 +3,7 @@ import type { Channel } from './channel-names.ts';
 import { engineDraftChannels } from './channels-engine-draft.ts';
 import { followUpChannels } from './channels-followup.ts';
 import { heatChannels } from './channels-heat.ts';
+import { photoChannels } from './channels-photo.ts';
 import { shopChannels } from './channels-shop.ts';
 import { engine } from './formats/engine.ts';
 import { findings } from './formats/findings.v1.ts';
@@ -100,6 +101,7 @@ export const channels = {
   ...engineDraftChannels,
   ...followUpChannels,
   ...heatChannels,
+  ...photoChannels,
   ...shopChannels,
   diagnose: { input: record({ sheet: readingSheet }), output: findings },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;

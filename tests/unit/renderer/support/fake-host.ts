@@ -9,6 +9,8 @@ import type { Findings } from '../../../../shared/formats/findings.v1.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../../../shared/formats/shop-lines.v1.ts';
 import { err, ok } from '../../../../shared/result.ts';
+import type { PhotoRecord } from '../../../../shared/channels-photo.ts';
+import { fakePhotos } from './fake-photos.ts';
 
 const NOW = '2026-03-14T09:30:00Z';
 const uuid = (n: number): string => `00000000-0000-4000-8000-${String(n).padStart(12, '0')}`;
@@ -29,6 +31,7 @@ export type FakeHost = {
   readonly failing: Partial<Record<Channel, AppError>>;
   readonly engines: Map<string, EngineRecord>;
   readonly readings: Map<string, ReadingRecord>;
+  readonly photos: Map<string, PhotoRecord>;
 };
 
 /** A host in memory that keeps the rules of the real one for engines and readings: revisions, conflicts, drafts, removal and restoring. */
@@ -52,6 +55,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     if (record === undefined) return gone('reading');
     return ok(record.state === state ? record : put({ ...record, state, findings, revision: record.revision + 1 }));
   };
+  const photoHost = fakePhotos();
   const bridge: Bridge = {
     'app.info': async () => ok(appInfo(library)),
     'settings.get': async () => ok(DEFAULT_SETTINGS),
@@ -131,6 +135,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'shop.restore': async ({ id }) => { removed.delete(id); return ok(shopLines.get(id)!); },
     'shop.import': async () => ok({ added: 0, known: 0 }),
     'shop.export': async () => ok({ fileName: 'own-lines.shop.json', text: JSON.stringify([...shopLines.values()]) }),
+    ...photoHost.calls,
     diagnose: async () => ok(noFindings),
   };
   const counted = Object.fromEntries(CHANNELS.map((name) => [name, async (input: never) => {
@@ -138,5 +143,5 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     const failure = failing[name];
     return failure === undefined ? bridge[name](input) : err(failure);
   }])) as unknown as Bridge;
-  return { bridge: counted, calls, failing, engines, readings };
+  return { bridge: counted, calls, failing, engines, readings, photos: photoHost.photos };
 }
