@@ -6,9 +6,10 @@ import { heat } from './en/heat.ts';
 import { run } from './en/run.ts';
 import { settings } from './en/settings.ts';
 import { shell } from './en/shell.ts';
+import { told } from './en/told.ts';
 import { tray } from './en/tray.ts';
 
-export const english = { shell, engines, settings, tray, run, checks, findings, heat };
+export const english = { told, shell, engines, settings, tray, run, checks, findings, heat };
 
 /** All words of the page. Another language is another object of this type. */
 export type Text = typeof english;

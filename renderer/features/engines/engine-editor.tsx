@@ -37,12 +37,12 @@ type PartOf = { readonly title: string; readonly paths: readonly string[]; reado
 
 /** Everything beyond the essentials, folded away until it is wanted or holds something that cannot be taken. */
 function MoreParts() {
-  const { edit } = useText().engines;
+  const { edit, kinds } = useText().engines;
   const { draft: { fields }, problemAt } = useEditing();
   const parts: readonly PartOf[] = [
     { title: edit.layoutPart, paths: ['layout', 'cycle', 'plugsPerCylinder', 'firingOrder', 'banks'], part: <LayoutPart /> },
-    { title: edit.mixturePart, paths: ['mixture'], part: <MixturePart />, summary: fields.mixture?.kind },
-    { title: edit.ignitionPart, paths: ['ignition'], part: <IgnitionPart />, summary: fields.ignition?.kind },
+    { title: edit.mixturePart, paths: ['mixture'], part: <MixturePart />, summary: fields.mixture && kinds[fields.mixture.kind] },
+    { title: edit.ignitionPart, paths: ['ignition'], part: <IgnitionPart />, summary: fields.ignition && kinds[fields.ignition.kind] },
     { title: edit.fitmentPart, paths: ['fitment'], part: <FitmentPart />, summary: edit.filled(Object.keys(fields.fitment ?? {}).length) },
     { title: edit.buildPart, paths: ['boreMm', 'strokeMm', 'rodMm', 'compressionRatio', 'headMaterial', 'aspiration', 'cooling'], part: <BuildPart /> },
   ];

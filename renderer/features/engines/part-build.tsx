@@ -5,7 +5,7 @@ import { DraftChoice, DraftNumber } from './draft-fields.tsx';
 import styles from './engine-editor.module.css';
 
 export function BuildPart() {
-  const { edit } = useText().engines;
+  const { edit, kinds } = useText().engines;
   const { boreMm, strokeMm, rodMm, compressionRatio } = engineFields.shape;
   return (
     <div className={styles.part}>
@@ -16,9 +16,9 @@ export function BuildPart() {
         <DraftNumber path="compressionRatio" label={edit.compressionRatio} quantity="ratio" schema={compressionRatio} />
       </div>
       <div className={styles.choices}>
-        <DraftChoice path="headMaterial" label={edit.headMaterial} options={HEAD_MATERIALS} />
-        <DraftChoice path="aspiration" label={edit.aspiration} options={ASPIRATIONS} />
-        <DraftChoice path="cooling" label={edit.cooling} options={COOLINGS} />
+        <DraftChoice path="headMaterial" label={edit.headMaterial} options={HEAD_MATERIALS} nameOf={(kind) => kinds[kind]} />
+        <DraftChoice path="aspiration" label={edit.aspiration} options={ASPIRATIONS} nameOf={(kind) => kinds[kind]} />
+        <DraftChoice path="cooling" label={edit.cooling} options={COOLINGS} nameOf={(kind) => kinds[kind]} />
       </div>
     </div>
   );

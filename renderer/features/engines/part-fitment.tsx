@@ -7,7 +7,7 @@ import styles from './engine-editor.module.css';
 
 /** The plug that the engine's maker asks for. */
 export function FitmentPart() {
-  const { edit } = useText().engines;
+  const { edit, kinds } = useText().engines;
   const { problemAt } = useEditing();
   const { reachMm, hexMm, gapMm } = fitment.shape;
   const heatProblem = problemAt('fitment.heat');
@@ -23,9 +23,9 @@ export function FitmentPart() {
       </div>
       {heatProblem !== undefined && <p className={styles.problem} data-problem="">{edit.heatBoth}</p>}
       <div className={styles.choices}>
-        <DraftChoice path="fitment.seat" label={edit.seat} options={SEATS} />
-        <DraftChoice path="fitment.resistor" label={edit.resistor} options={RESISTOR_RULES} />
-        <DraftChoice path="fitment.projection" label={edit.projection} options={PROJECTIONS} />
+        <DraftChoice path="fitment.seat" label={edit.seat} options={SEATS} nameOf={(kind) => kinds[kind]} />
+        <DraftChoice path="fitment.resistor" label={edit.resistor} options={RESISTOR_RULES} nameOf={(kind) => kinds[kind]} />
+        <DraftChoice path="fitment.projection" label={edit.projection} options={PROJECTIONS} nameOf={(kind) => kinds[kind]} />
       </div>
     </div>
   );

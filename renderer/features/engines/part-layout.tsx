@@ -9,7 +9,7 @@ import styles from './engine-editor.module.css';
 import { FiringOrder } from './firing-order.tsx';
 
 export function LayoutPart() {
-  const { edit, layouts } = useText().engines;
+  const { edit, kinds, layouts } = useText().engines;
   const { draft, change } = useEditing();
   const { cylinders = 1, plugsPerCylinder, layout, banks } = draft.fields;
   const setPlugs = (count: 'one' | 'two' | undefined): void => {
@@ -20,7 +20,7 @@ export function LayoutPart() {
   return (
     <div className={styles.part}>
       <DraftChoice path="layout" label={edit.layout} options={fitting} nameOf={(name) => layouts[name]} />
-      <DraftChoice path="cycle" label={edit.cycle} options={CYCLES} />
+      <DraftChoice path="cycle" label={edit.cycle} options={CYCLES} nameOf={(kind) => kinds[kind]} />
       <Choice label={edit.plugsPerCylinder} options={['one', 'two'] as const} nameOf={(count) => edit.plugCount[count]}
         value={plugsPerCylinder === undefined ? undefined : plugsPerCylinder === 2 ? 'two' : 'one'} onChange={setPlugs} />
       {cylinders > 1 && <FiringOrder key={cylinders} />}

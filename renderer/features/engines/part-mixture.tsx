@@ -8,12 +8,12 @@ import styles from './engine-editor.module.css';
 
 /** Groups need a kind to hang on: taking the kind back takes the groups with it. */
 export function MixturePart() {
-  const { edit } = useText().engines;
+  const { edit, kinds } = useText().engines;
   const { draft, change } = useEditing();
   const { mixture } = draft.fields;
   return (
     <div className={styles.part}>
-      <Choice label={edit.mixture} options={MIXTURE_KINDS} value={mixture?.kind}
+      <Choice label={edit.mixture} options={MIXTURE_KINDS} nameOf={(kind) => kinds[kind]} value={mixture?.kind}
         onChange={(kind) => change(withEntry(draft, 'mixture', kind === undefined ? undefined : { ...mixture, kind }))} />
       {mixture === undefined
         ? <p className={styles.hint}>{edit.mixtureFirst}</p>

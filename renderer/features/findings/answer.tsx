@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Findings, NextCheck } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
+import { useTold } from '../../ui/use-told.ts';
 import { Causes } from './causes.tsx';
 import { cited } from './cited.ts';
 import styles from './findings.module.css';
@@ -18,10 +19,11 @@ type Props = { readonly findings: Findings; readonly hrefOf: (check: NextCheck) 
 /** The answer for the engine: the sentence, what stops it, the plan, the heat value. `children`: what can be done with the whole. */
 export function Answer({ findings, children }: { findings: Findings; children?: ReactNode }) {
   const text = useText().findings;
+  const told = useTold();
   return (
     <>
       <div className={styles.opening}>
-        <p className={styles.summary} data-long={findings.summary.length > LONG ? '' : undefined}>{findings.summary}</p>
+        <p className={styles.summary} data-long={findings.summary.length > LONG ? '' : undefined}>{told.sentence(findings.summary)}</p>
         <div className={styles.tools}>{children}</div>
         <p className={styles.expert}>{text.expert}</p>
       </div>
@@ -35,10 +37,11 @@ export function Answer({ findings, children }: { findings: Findings; children?: 
 /** What concerns more than one cylinder. */
 export function EngineFindings({ findings: { engine }, hrefOf }: Props) {
   const text = useText().findings;
+  const told = useTold();
   return (
     <section className={styles.engine} aria-labelledby="findings-engine">
       <h2 id="findings-engine">{text.engine}</h2>
-      <p className={styles.pattern}>{engine.pattern}</p>
+      <p className={styles.pattern}>{told.sentence(engine.pattern)}</p>
       {engine.causes.length > 0 && <><h3>{text.engineCauses}</h3><Causes causes={engine.causes} firstOpen={false} /></>}
       {engine.nextChecks.length > 0 && <><h3>{text.nextChecks}</h3><NextChecks checks={engine.nextChecks} hrefOf={hrefOf} /></>}
     </section>
@@ -48,7 +51,8 @@ export function EngineFindings({ findings: { engine }, hrefOf }: Props) {
 /** What is said last and never left out. */
 export function Closing({ findings }: { findings: Findings }) {
   const text = useText().findings;
-  const cautions = findings.cautions.length > 0 ? findings.cautions : [text.noCautions];
+  const told = useTold();
+  const cautions = findings.cautions.length > 0 ? findings.cautions.map(told.sentence) : [text.noCautions];
   return (
     <footer className={styles.closing}>
       <h2>{text.cautions}</h2>

@@ -3,6 +3,7 @@ import type { CauseFinding } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
 import { formatNumber } from '../../text/numbers.ts';
 import { Citations } from '../../ui/citations.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import styles from './balance.module.css';
 import { weigh, type Weighed } from './weigh.ts';
 
@@ -20,13 +21,14 @@ function Bar({ side, reach }: Pick<Weighed, 'side' | 'reach'>) {
 
 function Line({ weighed: { fact, side, reach, factor } }: { weighed: Weighed }) {
   const text = useText().findings;
+  const told = useTold();
   return (
     <li className={styles.line}>
       <div className={styles.scale}>
         <Bar side={side} reach={reach} />
         <span className={styles.weight} data-side={side}>{text.weights[evidenceGrade(fact.bits)][side]}<span className={styles.odds}>{text.odds(factorText(factor), side === 'for')}</span></span>
       </div>
-      <p className={styles.reason}><strong className={styles.fact}>{fact.text}</strong> {fact.because}</p>
+      <p className={styles.reason}><strong className={styles.fact}>{told.sentence(fact.text)}</strong> {told.sentence(fact.because)}</p>
     </li>
   );
 }
@@ -34,9 +36,10 @@ function Line({ weighed: { fact, side, reach, factor } }: { weighed: Weighed }) 
 /** What speaks for and against one cause, each on its side of a middle line, with the reason in words. */
 export function Balance({ cause }: { cause: CauseFinding }) {
   const text = useText().findings;
+  const told = useTold();
   const lines = weigh(cause.supports, cause.speaksAgainst);
   return (
-    <section className={styles.balance} aria-label={text.balance(cause.name)}>
+    <section className={styles.balance} aria-label={text.balance(told.cause(cause.id, cause.name))}>
       {lines.length === 0 ? <p>{text.noFacts}</p> : (
         <>
           <div className={styles.ends} aria-hidden="true"><span>{text.againstIt}</span><span>{text.forIt}</span></div>

@@ -3,19 +3,21 @@ import type { CauseFinding } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
 import { Belief } from '../../ui/belief.tsx';
 import { UnfoldGlyph } from '../../ui/glyphs.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { Balance } from './balance.tsx';
 import styles from './causes.module.css';
 
 function Cause({ cause, startOpen }: { cause: CauseFinding; startOpen: boolean }) {
   const id = useId();
   const text = useText().findings;
+  const told = useTold();
   const [open, setOpen] = useState(startOpen);
   const scope = cause.scope === 'group' ? text.scope.group(cause.cylinders) : text.scope[cause.scope];
   return (
     <li className={styles.cause}>
       <button type="button" className={styles.head} aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
         <span className={styles.fold} data-open={open}><UnfoldGlyph /></span>
-        <span className={styles.name}>{cause.name}<span className={styles.scope}>{scope}</span></span>
+        <span className={styles.name}>{told.cause(cause.id, cause.name)}<span className={styles.scope}>{scope}</span></span>
         <Belief value={cause.belief} />
       </button>
       <div id={id} className={open ? styles.open : styles.folded}><Balance cause={cause} /></div>

@@ -1,6 +1,7 @@
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
 import { Belief } from '../../ui/belief.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import styles from './heat-step.module.css';
 
 const RUNGS = [1, 0, -1] as const;
@@ -17,8 +18,9 @@ function Rungs({ step }: { step: Findings['heat']['step'] }) {
 }
 
 function Lines({ title, lines, ordered = false }: { title: string; lines: readonly string[]; ordered?: boolean }) {
+  const told = useTold();
   if (lines.length === 0) return null;
-  const items = lines.map((line) => <li key={line}>{line}</li>);
+  const items = lines.map((line) => <li key={line}>{told.sentence(line)}</li>);
   return (
     <div className={styles.part}>
       <h3>{title}</h3>

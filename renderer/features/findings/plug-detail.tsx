@@ -5,6 +5,7 @@ import { useText } from '../../text/index.ts';
 import { Belief } from '../../ui/belief.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { Judgement, toneOf, type Tone } from '../../ui/judgement.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { Causes } from './causes.tsx';
 import { NextChecks } from './next-checks.tsx';
 import styles from './plug-detail.module.css';
@@ -34,6 +35,7 @@ function Verdicts({ plug, name }: { plug: PlugFindings; name: string }) {
 /** All that is found of one plug: how it looks, what it is called, why, what to look at next, and what is doubtful. */
 export function PlugDetail({ plug, sheet, hrefOf }: { plug: PlugFindings; sheet: ReadingSheet; hrefOf: (check: NextCheck) => string }) {
   const text = useText().findings;
+  const told = useTold();
   const key = keyOf(plug);
   const name = text.place(plug.cylinder, plug.position);
   const tip = plugAt(sheet, key)?.tip ?? {};
@@ -49,7 +51,7 @@ export function PlugDetail({ plug, sheet, hrefOf }: { plug: PlugFindings; sheet:
       {plug.causes.length > 0 && <section><h4>{text.causes}</h4><p className={styles.hint}>{text.oddsHint}</p><Causes causes={plug.causes} /></section>}
       {plug.nextChecks.length > 0 && <section><h4>{text.nextChecks}</h4><NextChecks checks={plug.nextChecks} hrefOf={hrefOf} /></section>}
       {plug.doubts.length > 0 && (
-        <section><h4>{text.doubts}</h4><ul className={styles.doubts}>{plug.doubts.map((doubt) => <li key={doubt}>{doubt}</li>)}</ul></section>
+        <section><h4>{text.doubts}</h4><ul className={styles.doubts}>{plug.doubts.map((doubt) => <li key={doubt}>{told.sentence(doubt)}</li>)}</ul></section>
       )}
     </article>
   );

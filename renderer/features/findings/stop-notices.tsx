@@ -1,10 +1,12 @@
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
+import { useTold } from '../../ui/use-told.ts';
 import styles from './stop-notices.module.css';
 
 /** Rules that outrank every belief. Unmissable by word and by shape: an eight-sided sign and a heavy frame. */
 export function StopNotices({ stop }: { stop: Findings['stop'] }) {
   const text = useText().findings;
+  const told = useTold();
   if (stop.length === 0) return null;
   return (
     <section className={styles.stop} aria-labelledby="findings-stop">
@@ -13,7 +15,7 @@ export function StopNotices({ stop }: { stop: Findings['stop'] }) {
         <h2 id="findings-stop">{text.stop}</h2>
         <p className={styles.about}>{text.stopAbout}</p>
         <ul className={styles.rules}>
-          {stop.map(({ rule, cylinder, why }) => <li key={`${rule} ${cylinder}`}>{why}</li>)}
+          {stop.map(({ rule, cylinder, why }) => <li key={`${rule} ${cylinder}`}>{told.sentence(why)}</li>)}
         </ul>
       </div>
     </section>

@@ -4,15 +4,17 @@ import type { Engine, Fitment } from '../../../shared/formats/engine.ts';
 import { useText } from '../../text/index.ts';
 import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
 import { useQuantity } from '../../ui/use-quantity.ts';
+import { useTold } from '../../ui/use-told.ts';
 import styles from './engine-log.module.css';
 
 function WantedPlug({ fitment }: { fitment: Fitment | undefined }) {
-  const { page, edit } = useText().engines;
+  const { page, edit, kinds } = useText().engines;
   const quantity = useQuantity();
+  const word = (kind: keyof typeof kinds | undefined): string | undefined => kind && kinds[kind];
   const facts = [
-    [edit.thread, fitment?.thread], [edit.reach, fitment?.reachMm && quantity('length', fitment.reachMm)], [edit.seat, fitment?.seat],
+    [edit.thread, fitment?.thread], [edit.reach, fitment?.reachMm && quantity('length', fitment.reachMm)], [edit.seat, word(fitment?.seat)],
     [edit.hex, fitment?.hexMm && quantity('length', fitment.hexMm)], [edit.gap, fitment?.gapMm && quantity('length', fitment.gapMm)],
-    [edit.heatValue, fitment?.heat && `${fitment.heat.value} (${fitment.heat.scale})`], [edit.resistor, fitment?.resistor], [edit.projection, fitment?.projection],
+    [edit.heatValue, fitment?.heat && `${fitment.heat.value} (${fitment.heat.scale})`], [edit.resistor, word(fitment?.resistor)], [edit.projection, word(fitment?.projection)],
   ].filter((fact): fact is [string, string] => fact[1] !== undefined);
   return (
     <section>
@@ -26,6 +28,7 @@ function WantedPlug({ fitment }: { fitment: Fitment | undefined }) {
 
 function Sharing({ engine }: { engine: Engine }) {
   const { page } = useText().engines;
+  const told = useTold();
   const groups = sharingGroups(engine).filter((group) => group.kind !== 'neighbours' && (group.kind === 'ignition set' || group.cylinders.length > 1));
   if (engine.cylinders === 1) return null;
   return (
@@ -35,7 +38,7 @@ function Sharing({ engine }: { engine: Engine }) {
         <ul className={styles.groups}>
           {groups.map((group) => (
             <li key={`${group.kind} ${group.name}`}>
-              {group.kind === 'ignition set' ? page.set(group.name, group.plugs) : group.name}
+              {group.kind === 'ignition set' ? page.set(group.name, group.plugs) : told.sentence(group.name)}
               {group.derived && <span className={styles.soft}> ({page.derived})</span>}
             </li>
           ))}

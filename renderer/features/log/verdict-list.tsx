@@ -8,7 +8,7 @@ const GRAVEST_FIRST = ['stop', 'act', 'watch', 'open', 'sound'] as const;
 
 /** The verdicts of a reading, the gravest first, each once with how often it was given. */
 export function VerdictList({ verdicts }: { verdicts: readonly string[] }) {
-  const { page } = useText().engines;
+  const { engines: { page }, tray: { verdictName } } = useText();
   const known = verdicts.filter(isVerdict);
   if (known.length === 0) return <span className={styles.noVerdict}>{page.noVerdict}</span>;
   const grave = (verdict: Verdict): number => GRAVEST_FIRST.indexOf(toneOf(verdict));
@@ -17,7 +17,7 @@ export function VerdictList({ verdicts }: { verdicts: readonly string[] }) {
     <span className={styles.verdicts}>
       {distinct.map((verdict) => {
         const times = known.filter((other) => other === verdict).length;
-        return <Judgement key={verdict} tone={toneOf(verdict)}>{times > 1 ? `${verdict} ${page.times(times)}` : verdict}</Judgement>;
+        return <Judgement key={verdict} tone={toneOf(verdict)}>{times > 1 ? `${verdictName(verdict)} ${page.times(times)}` : verdictName(verdict)}</Judgement>;
       })}
     </span>
   );

@@ -4,6 +4,7 @@ import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useText } from '../../text/index.ts';
 import { Citations } from '../../ui/citations.tsx';
 import { Judgement, type Tone } from '../../ui/judgement.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import styles from './reading-plan.module.css';
 
 const TONE: Record<Standing, Tone> = { good: 'sound', 'with care': 'watch', 'says little': 'act', 'cannot tell yet': 'open' };
@@ -12,12 +13,13 @@ const SIGN: Record<Effect, string> = { supports: '+', 'bear in mind': '·', 'not
 
 function Note({ note }: { note: ReadingNote }) {
   const text = useText().run;
+  const told = useTold();
   return (
     <li className={styles.note} data-effect={note.effect}>
       <span className={styles.sign} role="img" aria-label={text.effects[note.effect]} title={text.effects[note.effect]}>{SIGN[note.effect]}</span>
       <div>
-        <p className={styles.words}>{note.words}</p>
-        <p className={styles.because}>{note.because} <Citations ids={note.source} /></p>
+        <p className={styles.words}>{told.sentence(note.words)}</p>
+        <p className={styles.because}>{told.sentence(note.because)} <Citations ids={note.source} /></p>
       </div>
     </li>
   );
@@ -37,6 +39,7 @@ function Answer({ answer }: { answer: ReadingAnswer }) {
 /** What this reading can tell and what would make it tell more, kept in step with what is entered. */
 export function ReadingPlan({ sheet }: { sheet: ReadingSheet }) {
   const text = useText().run;
+  const told = useTold();
   const answers = readingValidity(sheet);
   const remedies = [...new Set(answers.flatMap(({ notes }) => notes.flatMap(({ remedy }) => remedy ?? [])))];
   return (
@@ -46,7 +49,7 @@ export function ReadingPlan({ sheet }: { sheet: ReadingSheet }) {
       {remedies.length > 0 && (
         <section className={styles.answer}>
           <h3>{text.better}</h3>
-          <ul className={styles.remedies}>{remedies.map((remedy) => <li key={remedy}>{remedy}</li>)}</ul>
+          <ul className={styles.remedies}>{remedies.map((remedy) => <li key={remedy}>{told.sentence(remedy)}</li>)}</ul>
         </section>
       )}
       <p className={styles.caution}>{text.hot} <Citations ids={['W6']} /></p>

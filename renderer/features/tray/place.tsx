@@ -36,7 +36,7 @@ export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: 
   const findings = isPlugRead(plug) ? found : undefined;
   const entered = enteredFacets(plug?.tip);
   const state = plug === undefined ? tray.tray.notRead : tray.tray.entered(entered, FACETS_IN_ALL);
-  const judged = findings === undefined ? [] : [tray.tray.verdict(findings.verdict, findings.verdict === 'undetermined' ? undefined : formatBelief(findings.belief))];
+  const judged = findings === undefined ? [] : [tray.tray.verdict(tray.verdictName(findings.verdict), findings.verdict === 'undetermined' ? undefined : formatBelief(findings.belief))];
   return (
     <div role="option" id={placeId(plugKey)} aria-selected={selected} tabIndex={selected ? 0 : -1} className={styles.place}
       aria-label={[tray.placeName(at), state, ...judged].join(', ')} data-absent={plug === undefined ? '' : undefined}
@@ -56,12 +56,15 @@ export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: 
 
 const Badge = ({ tone }: { tone: Tone }) => <span className={styles.badge} data-tone={tone}><ToneShape tone={tone} /></span>;
 
-const Caption = ({ findings: { verdict, belief }, width }: { findings: PlugFindings; width: number }) => (
-  <span className={styles.caption} style={{ width }}>
-    <span className={styles.verdict}><ToneShape tone={toneOf(verdict)} />{verdict}</span>
-    {verdict !== 'undetermined' && <BeliefBar share={belief} />}
-  </span>
-);
+function Caption({ findings: { verdict, belief }, width }: { findings: PlugFindings; width: number }) {
+  const { tray } = useText();
+  return (
+    <span className={styles.caption} style={{ width }} aria-hidden="true">
+      <span className={styles.verdict}><ToneShape tone={toneOf(verdict)} />{tray.verdictName(verdict)}</span>
+      {verdict !== 'undetermined' && <BeliefBar share={belief} />}
+    </span>
+  );
+}
 
 const RING = 48.5;
 

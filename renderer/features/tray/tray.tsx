@@ -96,7 +96,7 @@ function Groups() {
     <ul className={styles.groups} aria-label={tray.tray.groups}>
       {groups.map(([verdict, plugs]) => (
         <li key={verdict} className={styles.group}>
-          <ToneShape tone={toneOf(verdict)} /><b>{verdict}</b> {plugs.length > 6 ? tray.tray.verdictsOf(plugs.length) : plugs.map(nameOf).join(', ')}
+          <ToneShape tone={toneOf(verdict)} /><b>{tray.verdictName(verdict)}</b> {plugs.length > 6 ? tray.tray.verdictsOf(plugs.length) : plugs.map(nameOf).join(', ')}
         </li>
       ))}
     </ul>

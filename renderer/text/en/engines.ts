@@ -1,10 +1,25 @@
-import type { Layout, Position, Use } from '../../../shared/vocabulary/engine.ts';
+import type {
+  ASPIRATIONS, COOLINGS, CYCLES, HEAD_MATERIALS, IgnitionKind, Layout, MixtureKind, Position, PROJECTIONS, RESISTOR_RULES, SEATS, Use,
+} from '../../../shared/vocabulary/engine.ts';
 
 const uses: Record<Use, string> = {
   road: 'road', competition: 'competition', marine: 'marine', aircraft: 'aircraft', farm: 'farm', industrial: 'industrial', small: 'small engine', stationary: 'stationary',
 };
 const layouts: Record<Layout, string> = { single: 'single', inline: 'in line', vee: 'vee', flat: 'flat', radial: 'radial' };
-const twin = (pair: readonly [Position, Position]): string => `${pair[0]} and ${pair[1]}`;
+type Kind = MixtureKind | IgnitionKind
+  | (typeof ASPIRATIONS | typeof COOLINGS | typeof CYCLES | typeof HEAD_MATERIALS | typeof PROJECTIONS | typeof RESISTOR_RULES | typeof SEATS)[number];
+const kinds: Record<Kind, string> = {
+  'four-stroke': 'four-stroke', 'two-stroke': 'two-stroke',
+  carburettor: 'carburettor', 'throttle-body injection': 'throttle-body injection', 'port injection': 'port injection', 'direct injection': 'direct injection', 'gas mixer': 'gas mixer',
+  'breaker points': 'breaker points', 'electronic distributor': 'electronic distributor', 'wasted spark': 'wasted spark', 'coil per cylinder': 'coil per cylinder',
+  magneto: 'magneto', 'capacitor discharge': 'capacitor discharge',
+  gasket: 'gasket', conical: 'conical', required: 'required', allowed: 'allowed', forbidden: 'forbidden', standard: 'standard', projected: 'projected',
+  aluminium: 'aluminium', 'cast iron': 'cast iron', natural: 'natural', boosted: 'boosted', liquid: 'liquid', air: 'air',
+};
+const positions: Record<Position, string> = {
+  only: 'only', upper: 'upper', lower: 'lower', intake: 'intake', exhaust: 'exhaust', front: 'front', rear: 'rear', unknown: 'unknown',
+};
+const twin = (pair: readonly [Position, Position]): string => `${positions[pair[0]]} and ${positions[pair[1]]}`;
 
 const places: Record<string, string> = {
   name: 'Name', use: 'Used for', cylinders: 'Cylinders', layout: 'Layout', cycle: 'Cycle', plugsPerCylinder: 'Plugs in each cylinder', firingOrder: 'Firing order', banks: 'Banks',
@@ -20,6 +35,7 @@ export const engines = {
   unnamed: 'Engine without a name',
   uses,
   layouts,
+  kinds,
   summary: (engine: { use: Use; cylinders: number; layout?: Layout | undefined; plugsPerCylinder?: number | undefined }): string =>
     [
       uses[engine.use], engine.cylinders === 1 ? '1 cylinder' : `${engine.cylinders} cylinders`,

@@ -1,6 +1,7 @@
 import type { PlugPlace } from '../../../core/domain/plugs.ts';
 import type { Position } from '../../../shared/vocabulary/engine.ts';
 import type { FacetName } from '../../../shared/vocabulary/tip.ts';
+import type { Verdict } from '../../../shared/vocabulary/verdicts.ts';
 import type { View } from '../../ui/drawn-tip/drawing.ts';
 import type { Question, TipPart } from '../../ui/drawn-tip/parts.ts';
 
@@ -164,5 +165,6 @@ const keys: readonly { readonly keys: readonly string[]; readonly short: string;
 ];
 
 const valueName = (value: string): string => value;
+const verdictName = (verdict: Verdict): string => verdict;
 
-export const tray = { parts, questions, spoken, where, positionShort, placeName, placeShort, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName };
+export const tray = { parts, questions, spoken, where, positionShort, placeName, placeShort, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName, verdictName };
