@@ -43,7 +43,6 @@ function riskOf({ beliefs }: PlugVerdict, stops: readonly Stop[], plug: PlugEvid
   return hot > 0.2 || of('ash deposits') + of('insulator damage') + of('wrong reach') + of('glazing') > 0.4 ? 'raised' : 'low';
 }
 
-/** Whether a cause can have made a plug so judged; of a plug that could not be judged, any cause but a harmless one. */
 /** The graver of what follows with the workshop's lines and without them. */
 function guardedRisk({ plug, judgement }: Judged, { stops, guard }: Context): Risk {
   const risk = riskOf(judgement, stops, plug);
@@ -51,6 +50,7 @@ function guardedRisk({ plug, judgement }: Judged, { stops, guard }: Context): Ri
   return own === undefined ? risk : graver(risk, riskOf(own.judgement, [], own.plug));
 }
 
+/** Whether a cause can have made a plug so judged; of a plug that could not be judged, any cause but a harmless one. */
 function makersOf(verdicts: readonly Verdict[], { conditions }: Knowledge): (cause: Cause) => boolean {
   const made = new Set(conditions.filter((c) => verdicts.includes(c.verdict)).map((c) => c.id));
   return (cause) => !cause.harmless && (verdicts.includes('undetermined') || cause.makes.some((link) => made.has(link.condition)));
@@ -61,8 +61,8 @@ type Context = {
   readonly solution: Solution;
   readonly removals: Removals;
   readonly stops: readonly Stop[];
-  readonly worlds: (cylinder: number) => readonly World[];
   readonly guard: Conclusion | undefined;
+  readonly worlds: (cylinder: number) => readonly World[];
 };
 
 /** Checks on what made the plug so; when nothing more can be told about that, on its second judgements too. */
@@ -130,8 +130,8 @@ function contextOf({ solution, judged, stops, guard }: Guarded, knowledge: Knowl
     knowledge,
     solution,
     stops,
-    removals: removalsFor(solution, troubled),
     guard,
+    removals: removalsFor(solution, troubled),
     worlds: once((cylinder) => worldsOf(solution, cylinder)),
   };
 }
@@ -155,7 +155,10 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given
     engineChecks: engine.nextChecks,
     heat,
     cause: (finding) => knowledge.causes.find((c) => c.id === finding.id.split(' @ ')[0]),
-    condition: (verdict) => knowledge.conditions.find((c) => c.verdict === verdict),
+    condition: ({ cylinder, position }) => {
+      const read = judged.find(({ plug: { place } }) => place.cylinder === cylinder && place.position === position);
+      return knowledge.conditions.find(({ id }) => id === read?.judgement.condition);
+    },
   });
   const first = plan[0];
   const followed = followUp(sheet, conclusion, knowledge);

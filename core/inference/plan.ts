@@ -12,7 +12,8 @@ export type PlanGrounds = {
   readonly engineChecks: readonly NextCheck[];
   readonly heat: Findings['heat'];
   readonly cause: (finding: CauseFinding) => Cause | undefined;
-  readonly condition: (verdict: PlugFindings['verdict']) => Condition | undefined;
+  /** The condition that a plug was judged by. */
+  readonly condition: (plug: PlugFindings) => Condition | undefined;
 };
 
 /** Under this belief a cause is looked for before it is cured. */
@@ -70,13 +71,16 @@ function cureSteps(grounds: PlanGrounds): Step[] {
 }
 
 function plugSteps(grounds: PlanGrounds): Step[] {
-  const by = new Map<string, PlugFindings[]>();
-  for (const plug of troubled(grounds.plugs)) by.set(plug.verdict, [...(by.get(plug.verdict) ?? []), plug]);
-  return [...by.values()].flatMap((plugs) => {
-    const condition = grounds.condition((plugs[0] as PlugFindings).verdict);
+  const by = new Map<Condition, PlugFindings[]>();
+  for (const plug of troubled(grounds.plugs)) {
+    const condition = grounds.condition(plug);
+    if (condition !== undefined) by.set(condition, [...(by.get(condition) ?? []), plug]);
+  }
+  return [...by].map(([{ cure, meaning }, plugs]) => {
     const where = listWords(plugs.map((p) => (p.position === 'only' ? p.cylinder : `${p.cylinder} ${p.position}`)));
-    const which = plugs.length === 1 ? `The plug of cylinder ${where}` : `The plugs of cylinders ${where}`;
-    return condition === undefined ? [] : [{ do: `${which}: ${inSentence(condition.cure)}`, because: condition.meaning }];
+    const whole = plugs.length === grounds.plugs.length && plugs.length > 1;
+    const which = whole ? 'All plugs' : plugs.length === 1 ? `The plug of cylinder ${where}` : `The plugs of cylinders ${where}`;
+    return { do: `${which}: ${inSentence(cure)}`, because: meaning };
   });
 }
 

@@ -4,6 +4,8 @@ import { forEachConditionSet, type PlugBelief } from './plug-belief.ts';
 
 export type PlugVerdict = {
   readonly verdict: Verdict;
+  /** Id of the likeliest of the conditions that bear this verdict; absent for normal and undetermined. */
+  readonly condition?: string;
   readonly also: readonly Verdict[];
   readonly belief: number;
   readonly thermal: { readonly tooCold: number; readonly inWindow: number; readonly tooHot: number };
@@ -28,6 +30,16 @@ function verdictBeliefs(belief: PlugBelief, conditions: readonly Condition[]): R
     if (second !== 'normal' && second !== first) add(second, p);
   });
   return sums;
+}
+
+/** The likeliest condition of those that are called so. */
+function likeliest(verdict: Verdict, belief: PlugBelief, conditions: readonly Condition[]): string | undefined {
+  const sums = conditions.map(() => 0);
+  forEachConditionSet(belief, (i, j, p) => {
+    for (const k of [i, j]) if (k >= 0) sums[k] = (sums[k] as number) + p;
+  });
+  const called = conditions.map(({ id }, k) => ({ id, belief: sums[k] as number })).filter((_, k) => conditions[k]?.verdict === verdict);
+  return called.sort((a, b) => b.belief - a.belief || (a.id < b.id ? -1 : 1))[0]?.id;
 }
 
 function thermalOf(belief: PlugBelief, conditions: readonly Condition[]): PlugVerdict['thermal'] {
@@ -59,5 +71,6 @@ export function judge(belief: PlugBelief, conditions: readonly Condition[], anyt
           .filter(([v, p]) => v !== 'normal' && p >= SECOND)
           .map(([v]) => v)
           .slice(0, 2);
-  return { verdict: first[0], also, belief: first[1], thermal, beliefs };
+  const condition = first[0] === 'normal' ? undefined : likeliest(first[0], belief, conditions);
+  return { verdict: first[0], ...(condition !== undefined && { condition }), also, belief: first[1], thermal, beliefs };
 }
