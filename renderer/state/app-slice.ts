@@ -27,7 +27,7 @@ export const createAppSlice: SliceCreator<AppSlice> = (set, get) => {
   let lastMessage = 0;
   const adopt = async (info: AppInfo): Promise<void> => {
     set({ info, startProblem: null, reading: null, log: null, engineDrafts: await keptDrafts(), engineDraftProblem: null });
-    await get().loadEngines();
+    await Promise.all([get().loadEngines(), get().loadShopLines()]);
   };
   return {
     info: null,

@@ -65,6 +65,8 @@ export type ReadingSlice = {
    * takes the stored sheet, and undo brings mine back unless theirs is kept.
    */
   readonly resolveConflict: (choice: 'mine' | 'theirs') => Promise<AppError | null>;
+  /** Works out the findings of the open draft again, because what they are judged by has changed. A kept reading keeps its findings. */
+  readonly judgeAnew: () => void;
   /** Saves now; true when everything is on disk. */
   readonly flushReading: () => Promise<boolean>;
 };
@@ -148,6 +150,7 @@ export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
       if (choice === 'theirs') move((history) => record(history, { sheet: stored.sheet, pending: stored.pending }));
       return (await autosave.pump()) ? null : unsavedError(current());
     },
+    judgeAnew: () => { if (current()?.state === 'draft') diagnosis.request(); },
     flushReading: () => autosave.pump(),
   };
 };
