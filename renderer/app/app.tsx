@@ -1,7 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
 import { EngineEditor, EngineShelf } from '../features/engines/index.ts';
 import { HeatScreen } from '../features/heat/index.ts';
+import { KnowledgeScreen } from '../features/knowledge/index.ts';
 import { EngineLog } from '../features/log/index.ts';
+import { CompareScreen, PhotoLibraryScreen } from '../features/photos/index.ts';
 import { SettingsScreen } from '../features/settings/index.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
@@ -13,11 +15,10 @@ import { ErrorBoundary } from './error-boundary.tsx';
 import { ErrandsSheet } from './errands-sheet.tsx';
 import { focusOnBench, focusOnBenchIfFree } from './focus-on-bench.ts';
 import { KeysSheet } from './keys-sheet.tsx';
-import { LibraryTrouble } from './library-trouble.tsx';
 import { Messages } from './messages.tsx';
 import { ReadingFrame } from './reading-frame.tsx';
 import { hrefOf, type Route } from './route.ts';
-import { SaveProblem } from './save-problem.tsx';
+import { Troubles } from './troubles.tsx';
 import { useAppearance } from './use-appearance.ts';
 import { useRoute } from './use-route.ts';
 import { useSafeLeaving } from './use-safe-leaving.ts';
@@ -30,12 +31,18 @@ function Screen({ route }: { route: Route }) {
     case 'engine-new': return <EngineEditor id={null} />;
     case 'engine': return <EngineLog id={route.id} />;
     case 'engine-edit': return <EngineEditor id={route.id} />;
-    case 'engine-heat': return <HeatScreen id={route.id} />;
+    case 'engine-photos': return <CompareScreen key={route.id} id={route.id} />;
+    case 'engine-heat': return <HeatScreen id={route.id} part={route.part ?? 'ladder'} />;
+    case 'photos': return <PhotoLibraryScreen />;
+    case 'knowledge': return <KnowledgeScreen shelf={route.shelf} entry={route.entry} line={route.line} />;
     case 'settings': return <SettingsScreen />;
     case 'reading': return null;
     case 'lost': return <Notice title={text.shell.notHere}><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>;
   }
 }
+
+/** A screen that goes on from one address to the next keeps what is typed and where it is scrolled to. */
+const screenOf = (route: Route): string => (route.page === 'knowledge' ? route.page : hrefOf(route));
 
 /** Moves the focus to the bench when another screen is shown, so that the keyboard starts there. */
 function useFocusOnBench(address: string): void {
@@ -53,6 +60,7 @@ function Bench({ route, sheets }: { route: Route; sheets: Sheets }) {
   if (!ready) {
     return (
       <main id="bench" tabIndex={-1} className={styles.bench}>
+        <Troubles />
         {startProblem === null
           ? <p role="status">{text.shell.loading}</p>
           : <Notice tone="problem" title={text.shell.library.start}>{text.shell.error(startProblem)}</Notice>}
@@ -63,10 +71,9 @@ function Bench({ route, sheets }: { route: Route; sheets: Sheets }) {
   return (
     <>
       <Bar page={route.page} {...sheets} />
-      <LibraryTrouble />
-      <SaveProblem />
+      <Troubles />
       <main id="bench" tabIndex={-1} className={styles.bench}>
-        <ErrorBoundary key={hrefOf(route)} text={text}><Screen route={route} /></ErrorBoundary>
+        <ErrorBoundary key={screenOf(route)} text={text}><Screen route={route} /></ErrorBoundary>
       </main>
     </>
   );

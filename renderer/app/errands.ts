@@ -68,12 +68,13 @@ function useSettingErrands(): readonly Errand[] {
 
 /** All that can be done from where the person is, the nearest first. */
 export function useErrands(onKeys: () => void): readonly Errand[] {
-  const { errands: words, allEngines, settings, shortcuts } = useText().shell;
+  const { shell: { errands: words, allEngines, settings, shortcuts }, knowledge } = useText();
   const readOnly = useReadOnly();
   const [reading, engines, looks] = [useReadingErrands(), useEngineErrands(), useSettingErrands()];
   return [
     ...reading, ...engines,
     { words: allEngines, run: to({ page: 'shelf' }) }, ...(readOnly ? [] : [{ words: words.add, run: to({ page: 'engine-new' }) }]),
+    { words: knowledge.place, run: to({ page: 'knowledge' }) }, { words: knowledge.shelves.yours, run: to({ page: 'knowledge', shelf: 'yours' }) },
     { words: settings, run: to({ page: 'settings' }) }, ...looks, { words: shortcuts.title, keys: '?', run: onKeys },
   ];
 }

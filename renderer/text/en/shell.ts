@@ -1,12 +1,12 @@
 import type { AppError } from '../../../shared/channels.ts';
 import type { EnginePage, Place, Station } from '../../app/route.ts';
 
-const stations: Record<Station, string> = { run: 'The run', plugs: 'The plugs', cylinders: 'The cylinders', findings: 'Findings' };
+const stations: Record<Station, string> = { run: 'The run', plugs: 'The plugs', photos: 'Photos', cylinders: 'The cylinders', findings: 'Findings' };
 
 export type Shortcut = { readonly keys: readonly string[]; readonly does: string };
 
 const shortcuts: readonly Shortcut[] = [
-  { keys: ['Alt 1', 'Alt 2', 'Alt 3', 'Alt 4'], does: 'The run, the plugs, the cylinders, the findings' },
+  { keys: ['Alt 1', 'Alt 2', 'Alt 3', 'Alt 4', 'Alt 5'], does: 'The run, the plugs, the photos, the cylinders, the findings' },
   { keys: ['Ctrl K'], does: 'Find by its words anything that can be done' },
   { keys: ['/'], does: 'Find a symptom at the run, a value at the plugs' },
   { keys: ['Ctrl Enter'], does: 'Keep this reading with its findings' },
@@ -40,8 +40,8 @@ const errands = {
   textSize: { normal: 'Text: normal size', large: 'Text: large' },
 };
 
-const places: Readonly<Record<Place, string>> = { shelf: 'Engines' };
-const enginePages: Readonly<Record<EnginePage, string>> = { engine: 'Readings', 'engine-heat': 'Heat and spark' };
+const places: Readonly<Record<Place, string>> = { shelf: 'Engines', photos: 'Photos', knowledge: 'Look it up' };
+const enginePages: Readonly<Record<EnginePage, string>> = { engine: 'Readings', 'engine-photos': 'Photos over the years', 'engine-heat': 'Heat and spark' };
 
 export const shell = {
   name: 'Corenose',
