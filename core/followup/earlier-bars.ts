@@ -16,10 +16,12 @@ const ONE_STEP_A_TRIAL: Bar = {
 /**
  * Bars on a hotter plug that the reading before sets: a sign seen then counts until two readings in a row are free of it, whatever was put right
  * between them, and a step just taken is judged before the next.
+ * @param now the bars that this reading sets by itself; they need no second telling
  */
-export function barsFromBefore(bars: readonly Bar[], sheet: ReadingSheet): Bar[] {
+export function barsFromBefore(bars: readonly Bar[], sheet: ReadingSheet, now: readonly Bar[]): Bar[] {
   const before = earlierSheet(sheet);
   if (before === undefined) return [];
-  const seenThen = barsFor(bars, evidenceOf(before)).map((bar) => ({ ...bar, sign: `${bar.sign}, at the reading before` }));
+  const told = new Set(now.map(({ sign }) => sign));
+  const seenThen = barsFor(bars, evidenceOf(before)).filter(({ sign }) => !told.has(sign)).map((bar) => ({ ...bar, sign: `${bar.sign}, at the reading before` }));
   return [...seenThen, ...(heatStepsTaken(sheet).size > 0 ? [ONE_STEP_A_TRIAL] : [])];
 }

@@ -51,7 +51,8 @@ const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 
 const RIVAL = 0.1;
 
 function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly Stop[], knowledge: Knowledge): Findings['heat'] {
-  const { network } = solution;
+  const { network, evidence } = solution;
+  const bars = barsFor(knowledge.barsOnHotter, evidence);
   const all = [...network.shared, ...[...network.local.values()].flat()];
   const heatCause = (direction: 'hotter' | 'colder'): number => strongest(all, solution, (c) => c.heatStep === direction)?.belief ?? 0;
   const plugs = judged.map(({ plug, judgement }): PlugHeat => ({
@@ -67,10 +68,10 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
     RIVAL,
   ).map((i) => i.cause.name);
   return heatAdvice({
-    sheet: solution.evidence.sheet,
+    sheet: evidence.sheet,
     plugs,
     stopped: stops.length > 0,
-    bars: [...barsFor(knowledge.barsOnHotter, solution.evidence), ...barsFromBefore(knowledge.barsOnHotter, solution.evidence.sheet)],
+    bars: [...bars, ...barsFromBefore(knowledge.barsOnHotter, evidence.sheet, bars)],
     plugTooCold: heatCause('hotter'),
     plugTooHot: heatCause('colder'),
     barring: strongest(all, solution, (c) => BARRING.includes(c.kind)),

@@ -1,4 +1,7 @@
+import { sinceOf } from '../../core/followup/since.ts';
+import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { problemLine } from '../../shared/formats/strict.ts';
+import { err, type Result } from '../../shared/result.ts';
 import { diagnoseSheet } from '../node/diagnosing.ts';
 import { parseSheetText } from '../node/sheet-text.ts';
 import { parseArguments, USAGE } from './arguments.ts';
@@ -11,16 +14,33 @@ function refuse(lines: readonly string[]): void {
   process.exitCode = 2;
 }
 
+/** The sheet in a file. The error is one line a problem, with the name of the file where several are read. */
+async function sheetIn(file: string, name = ''): Promise<Result<ReadingSheet, string[]>> {
+  const input = await readInput(file);
+  if (!input.ok) return err([input.error]);
+  const sheet = parseSheetText(input.value);
+  return sheet.ok ? sheet : err(sheet.error.map((problem) => `${name}${problemLine(problem)}`));
+}
+
+/** The sheet beside an earlier one of the same engine. */
+async function besides(sheet: ReadingSheet, file: string): Promise<Result<ReadingSheet, string[]>> {
+  if (sheet.since !== undefined) return err(['--since: the sheet tells of a reading before already; leave the option out']);
+  const earlier = await sheetIn(file, `${file}: `);
+  if (!earlier.ok) return earlier;
+  const both = parseReadingSheet({ ...sheet, since: sinceOf(earlier.value, diagnoseSheet(earlier.value)) });
+  return both.ok ? both : err(both.error.map(({ path, message }) => `${file}: ${problemLine({ path: path.replace('since.reading.', ''), message })}`));
+}
+
 async function run(args: readonly string[]): Promise<void> {
   const asked = parseArguments(args);
   if (!asked.ok) return refuse(asked.error);
   if ('help' in asked.value) return void process.stdout.write(`${USAGE}\n`);
-  const input = await readInput(asked.value.file);
-  if (!input.ok) return refuse([input.error]);
-  const sheet = parseSheetText(input.value);
-  if (!sheet.ok) return refuse(sheet.error.map(problemLine));
+  const { file, asText, since } = asked.value;
+  const alone = await sheetIn(file);
+  const sheet = alone.ok && since !== undefined ? await besides(alone.value, since) : alone;
+  if (!sheet.ok) return refuse(sheet.error);
   const findings = diagnoseSheet(sheet.value);
-  process.stdout.write(asked.value.asText ? findingsText(findings, sheet.value) : `${JSON.stringify(findings, null, 2)}\n`);
+  process.stdout.write(asText ? findingsText(findings, sheet.value) : `${JSON.stringify(findings, null, 2)}\n`);
 }
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => { if (error.code !== 'EPIPE') throw error; });

@@ -1,5 +1,6 @@
 import type { CauseFinding, Fact, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { followUpLines } from './follow-up-text.ts';
 import { cylindersIn, percent, wrapped } from './lines.ts';
 
 const MOST_CAUSES = 3;
@@ -12,6 +13,7 @@ export function findingsText(findings: Findings, sheet: ReadingSheet): string {
   const title = [sheet.engine.name ?? `${sheet.engine.cylinders}-cylinder engine`, sheet.date?.slice(0, 10)].filter((part) => part !== undefined).join(', ');
   const sections = [
     [title, wrapped(findings.summary)],
+    ...(findings.followUp === undefined ? [] : [followUpLines(findings.followUp)]),
     section('Stop', findings.stop.map(({ why, cylinder }) => wrapped(why, `  ${cylinder === undefined ? '' : `cylinder ${cylinder}: `}`))),
     section('Plan', findings.plan.flatMap(({ order, do: what, because, cylinder }) => [
       wrapped(`${cylinder === undefined ? '' : `Cylinder ${cylinder}: `}${what}`, `${String(order).padStart(3)}. `), wrapped(`because ${because}`, '     '),
@@ -27,10 +29,22 @@ export function findingsText(findings: Findings, sheet: ReadingSheet): string {
 
 const section = (title: string, lines: readonly string[]): string[] => (lines.length === 0 ? [] : [title, ...lines]);
 
-function heatLines({ words, when, belief, why, first, cautions }: Findings['heat']): string[] {
+/** What the thermal model says beside the tips, or what it would need to know. */
+function modelLines(model: Findings['heat']['model']): string[] {
+  if (model === undefined) return [];
+  const { words, missing, assumed } = model;
+  return [
+    ...words.map((line) => wrapped(line, '  model: ')),
+    ...(missing.length === 0 ? [] : [wrapped(`Not asked; the record lacks ${missing.join(', ')}.`, '  model: ')]),
+    ...(assumed.length === 0 ? [] : [wrapped(`Assumed: ${assumed.join(', ')}.`, '  model: ')]),
+  ];
+}
+
+function heatLines({ words, when, belief, why, first, cautions, model }: Findings['heat']): string[] {
   return [
     wrapped(`${words}${when === 'now' ? '' : `, ${when}`} (${percent(belief)})`, '  '),
     ...why.map((line) => wrapped(line, '  - ')),
+    ...modelLines(model),
     ...first.map((line) => wrapped(line, '  first: ')),
     ...cautions.map((line) => wrapped(line, '  caution: ')),
   ];

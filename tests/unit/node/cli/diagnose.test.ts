@@ -44,13 +44,29 @@ describe('npm run diagnose', () => {
 
   it.each([
     ['no file', [], 'no file given; use npm run --silent diagnose -- FILE.json [--text]'],
-    ['an unknown option', ['--colour', 'sheet.json'], '--colour: unknown option; allowed is --text'],
+    ['an unknown option', ['--colour', 'sheet.json'], '--colour: unknown option; allowed are --text and --since EARLIER.json'],
+    ['a reading before that is not named', ['sheet.json', '--since', '--text'], '--since: no file given; name the sheet of an earlier reading'],
     ['two files', ['a.json', 'b.json'], '2 files given'],
     ['a file that is not there', ['nowhere.json'], 'nowhere.json: there is no such file'],
   ])('refuses %s', (_what, args, words) => {
     const { status, stdout, stderr } = diagnose(args);
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr.split('\n')).toEqual([expect.stringContaining(words) as string, '']);
+  });
+
+  it('compares with an earlier sheet of the same engine', () => {
+    const later = { ...single, plugs: [{ cylinder: 1, tip: { deposit: 'light dusting', noseColour: 'light tan' } }] };
+    const { status, stdout } = diagnose([fileWith(JSON.stringify(later)), '--text', '--since', fileWith(JSON.stringify(single))]);
+    expect(status).toBe(0);
+    expect(stdout).toContain('Since the reading before\n  Cylinder 1 is better.');
+    expect(stdout.split('\n').filter((line) => line.length > 100)).toEqual([]);
+  });
+
+  it('refuses an earlier sheet that does not fit the engine, and a second one', () => {
+    const twin = fileWith(JSON.stringify({ ...single, engine: { use: 'small', cylinders: 2 }, plugs: [{ cylinder: 2 }] }));
+    expect(diagnose([fileWith(JSON.stringify(single)), '--since', twin]).stderr).toBe(`${twin}: plugs.0.cylinder: there is no cylinder 2; allowed are 1 to 1\n`);
+    const compared = fileWith(JSON.stringify({ ...single, since: { reading: { plugs: [{ cylinder: 1 }] } } }));
+    expect(diagnose([compared, '--since', twin]).stderr).toContain('tells of a reading before already');
   });
 
   it('refuses a folder, a file that is too large, and text that is not UTF-8', () => {
