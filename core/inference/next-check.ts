@@ -118,7 +118,7 @@ const LIKELY = 0.05;
 function gainOf(outcomes: readonly Outcome[], worlds: readonly Decided[], answers: (cause: Cause) => boolean): Gain {
   const before = decisionEntropy(worlds);
   let after = 0;
-  const told: { readonly words: string; readonly points: string }[] = [];
+  const told = new Map<string, { readonly names: string[]; chance: number }>();
   for (const { name, chance } of outcomes) {
     const weighed = worlds.map((w) => ({ ...w, probability: w.probability * chance(w) }));
     const p = weighed.reduce((sum, w) => sum + w.probability, 0);
@@ -127,18 +127,29 @@ function gainOf(outcomes: readonly Outcome[], worlds: readonly Decided[], answer
     after += p * decisionEntropy(then);
     if (p < LIKELY) continue;
     const points = leading(then, answers);
-    told.push({ points, words: `"${name}" (${Math.round(100 * p)} %) would point to ${points}` });
+    const alike = told.get(points) ?? { names: [], chance: 0 };
+    alike.names.push(`"${name}"`);
+    alike.chance += p;
+    told.set(points, alike);
   }
+  const words = [...told].map(([points, { names, chance }]) => `${names.join(' or ')} (${Math.round(100 * chance)} %) would point to ${points}`);
   return {
     bits: Math.max(0, before - after),
-    why: `${told.map(({ words }) => words).join('; ')}.`,
-    turns: new Set(told.map(({ points }) => points)).size > 1,
+    why: `${words.join('; ')}.`,
+    turns: told.size > 1,
   };
 }
 
 const made = (check: Check, cylinder: number, evidence: Evidence): boolean =>
-  'finding' in check.tells &&
-  evidence.cylinders.some((c) => c.cylinder === cylinder && c.seen.some((o) => 'finding' in check.tells && o.finding === check.tells.finding));
+  seenOnPlugs(check, evidence) ||
+  ('finding' in check.tells &&
+    evidence.cylinders.some((c) => c.cylinder === cylinder && c.seen.some((o) => 'finding' in check.tells && o.finding === check.tells.finding)));
+
+/** Whether what the check reads on a plug was noted of every plug that was read. */
+function seenOnPlugs({ reads = [] }: Check, { cylinders }: Evidence): boolean {
+  const plugs = cylinders.flatMap((c) => c.plugs).filter((plug) => plug.seen.length > 0);
+  return reads.length > 0 && plugs.length > 0 && plugs.every((plug) => plug.seen.some(({ finding }) => reads.includes(finding)));
+}
 
 /** A swap needs a second cylinder to swap with, and a comparison one to compare with. */
 const NEEDS_ANOTHER: readonly string[] = ['swap plug', 'swap lead', 'swap coil', 'swap injector', 'speedDropWhenCut', 'exhaustTemperature'];

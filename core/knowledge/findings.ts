@@ -43,7 +43,7 @@ export type CylinderFindingValue<F extends CylinderFindingName> = (typeof CYLIND
 
 /** Weights of each value on a healthy plug. */
 export const HEALTHY_PLUG: { readonly [F in PlugFindingName]: Rest<(typeof PLUG_FINDINGS)[F]> } = {
-  noseColour: { white: 7, 'light grey': 18, 'light tan': 38, brown: 20, 'dark brown': 8, 'dark grey': 3, black: 0.7, yellow: 1, reddish: 0.8, greenish: 0.3 },
+  noseColour: { white: 7, 'light grey': 18, 'light tan': 38, brown: 20, 'dark brown': 8, 'dark grey': 3, black: 0.7, yellow: 1, reddish: 0.4, greenish: 0.3 },
   noseSurface: { bare: 30, 'fine powder': 60, 'matt soot': 1.5, wet: 0.8, 'glossy glaze': 0.8, crust: 0.8, blistered: 0.2, 'fused spots': 0.3 },
   deposit: {
     none: 35, 'light dusting': 55, 'carbon of unknown kind': 1, 'heavy tan': 1, 'dry soot': 0.8, 'wet oil': 0.3, 'wet fuel': 0.5, 'wet of unknown kind': 0.4,
@@ -69,7 +69,7 @@ export const HEALTHY_PLUG: { readonly [F in PlugFindingName]: Rest<(typeof PLUG_
     'darker than its neighbours': 10,
   },
   gap: { closed: 0.1, narrow: 3, 'as set': 80, wide: 4, 'far too wide': 0.3 },
-  resistor: { 'in range': 97, low: 1, high: 1, open: 0.2 },
+  resistor: { 'in range': 97, low: 1, high: 0.5, open: 0.1 },
   insulation: { good: 97, low: 2, shunted: 0.3 },
   removalTorque: { 'as fitted': 97, loose: 2 },
   firing: { fires: 97, misses: 3 },

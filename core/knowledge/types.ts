@@ -147,6 +147,8 @@ export type Check = {
   readonly tells:
     | { readonly finding: CylinderFindingName }
     | { readonly looksFor: readonly string[]; readonly finds: Strength; readonly falselyFinds: Strength };
+  /** What it finds on the plug itself; where that has been noted of every plug the check has been made. */
+  readonly reads?: readonly PlugFindingName[];
   /** How to do it and what the limit is, in one to three sentences. */
   readonly how: string;
   readonly needs?: Needs;

@@ -26,7 +26,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { symptom: 'misfire', strength: 'sometimes', because: 'Lead shunts the gap.', source: 'S07' },
     ],
     moved: [
-      { by: { fuel: ['leaded petrol'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
+      { by: { fuel: ['leaded petrol'] }, how: 'far likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { fuel: ['avgas'] }, how: 'likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { fuel: ['petrol', 'E10', 'two-stroke premix'] }, how: 'much less likely', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
       { by: { use: ['aircraft'] }, how: 'much likelier', because: 'Aircraft petrol is leaded.', source: ['S07', 'S50'] },
@@ -39,6 +39,12 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
         because: 'A lean cruise is cool and has oxygen to spare, so lead oxide and bromide settle.',
         source: 'S01',
         against: { source: 'S07', says: 'rich, cool running is named, and leaning is the cure' },
+      },
+      {
+        by: { use: ['road', 'competition', 'marine', 'small', 'farm', 'industrial', 'stationary'] },
+        how: 'less likely',
+        because: 'Fuel on the ground is unleaded today unless it is noted otherwise.',
+        source: COMMON_PRACTICE,
       },
     ],
     cure: 'Lean as the book allows, keep head temperature up, run 1800 r/min for 15 to 20 s and stop from about 1200 r/min; clean at 100 h.',

@@ -30,6 +30,7 @@ export const harmlessCauses: readonly Cause[] = [
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much less likely', because: 'Leaded fuel colours the nose.', source: COMMON_PRACTICE },
       { by: { fuel: ['two-stroke premix'] }, how: 'much less likely', because: 'Oil in the fuel colours the nose.', source: 'S63' },
       { by: { use: ['aircraft'] }, how: 'less likely', because: 'Aircraft petrol is leaded and colours the nose.', source: COMMON_PRACTICE },
+      { by: { use: ['road'] }, how: 'likelier', because: 'Road fuel is unleaded today.', source: COMMON_PRACTICE },
     ],
     cure: 'Nothing. Judge the mixture at the exhaust.',
     checks: ['fuel-check'],

@@ -292,6 +292,8 @@ export const ignitionCauses: readonly Cause[] = [
       { symptom: 'backfire exhaust', strength: 'sometimes', because: 'Unburnt charge lights in the exhaust.', source: COMMON_PRACTICE },
       { symptom: 'misfire', strength: 'often', because: 'Two cylinders miss.', source: 'S14' },
       { symptom: 'rough running', strength: 'usually', because: 'Two cylinders miss.', source: 'S14' },
+      { symptom: 'misfire under load', strength: 'sometimes', because: 'Load drives the spark over to the lead beside.', source: 'S14' },
+      { symptom: 'knock under load', strength: 'sometimes', because: 'A spark far too early pings.', source: 'S14' },
     ],
     moved: [{ by: { tag: 'plugs new' }, how: 'likelier', because: 'Work was done on the leads.', source: COMMON_PRACTICE }],
     cure: 'Trace every lead against the firing order, and part those that run side by side.',
@@ -316,6 +318,7 @@ export const ignitionCauses: readonly Cause[] = [
       { condition: 'resistor-failed', strength: 'often', because: 'The resistor inside can fail.', source: 'S54' },
       { condition: 'leaks-past-crimp', strength: 'rarely', because: 'The joint inside the shell may leak.', source: 'S25' },
       { condition: 'body-cracked', strength: 'rarely', because: 'A hidden crack lets the spark through.', source: 'S25' },
+      { condition: 'insulation-failed', strength: 'often', because: 'The insulation inside breaks down.', source: 'S25' },
     ],
     shows: [
       { finding: 'speedDropWhenCut', is: 'small', strength: 'often', because: 'The missing cylinder makes little difference.', source: COMMON_PRACTICE },

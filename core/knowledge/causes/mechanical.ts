@@ -61,6 +61,8 @@ export const mechanicalCauses: readonly Cause[] = [
       { finding: 'leakDown', is: 'worn', strength: 'sometimes', because: 'It leaks while the valve hangs.', source: 'S58' },
       { finding: 'leakDown', is: 'fault', strength: 'sometimes', because: 'It leaks while the valve hangs.', source: 'S58' },
       { finding: 'compressionWet', is: 'unchanged', strength: 'usually', because: 'Oil does not seal a valve.', source: 'W4' },
+      { finding: 'speedDropWhenCut', is: 'small', strength: 'often', because: 'The cylinder pulls little while the valve hangs.', source: COMMON_PRACTICE },
+      { finding: 'speedDropWhenCut', is: 'none', strength: 'sometimes', because: 'The cylinder is dead while the valve hangs.', source: COMMON_PRACTICE },
       { finding: 'borescope', is: 'deposits', strength: 'sometimes', because: 'The stem is gummed.', source: COMMON_PRACTICE },
     ],
     gives: [

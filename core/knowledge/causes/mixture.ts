@@ -508,6 +508,30 @@ export const mixtureCauses: readonly Cause[] = [
     checks: ['fuel-pressure'],
   },
   {
+    id: 'no-fuel',
+    name: 'No fuel reaches the cylinders',
+    synonyms: [
+      'no fuel', 'fuel tap closed', 'out of fuel', 'fuel pump not working', 'fuel line blocked', 'carburettor jet blocked', 'fuel cut off',
+      'fuel pump relay failed', 'vapour lock',
+    ],
+    scope: 'engine',
+    kind: 'fuel',
+    prior: 'very rare',
+    makes: [{ condition: 'unfired', strength: 'almost always', because: 'Plugs that stay dry after cranking have met no fuel.', source: COMMON_PRACTICE }],
+    shows: [],
+    gives: [
+      { symptom: 'no start', strength: 'almost always', because: 'Without fuel it cannot start.', source: COMMON_PRACTICE },
+      { symptom: 'loss of power', strength: 'sometimes', because: 'It runs dry and stops.', source: COMMON_PRACTICE },
+    ],
+    moved: [
+      { by: { tag: 'fuel pressure low' }, how: 'much likelier', because: 'The pressure was measured low.', source: COMMON_PRACTICE },
+      { by: { tag: 'dirty fuel' }, how: 'likelier', because: 'Dirt blocks jets and filters.', source: COMMON_PRACTICE },
+      { by: { tag: 'stored long' }, how: 'likelier', because: 'Stale fuel gums jets and pump.', source: COMMON_PRACTICE },
+    ],
+    cure: 'Follow the fuel from tank to cylinder: tap, filter, pump, jet.',
+    checks: ['fuel-pressure'],
+  },
+  {
     id: 'lean-misfire',
     name: 'So lean that it misfires',
     synonyms: [

@@ -140,7 +140,7 @@ export const temperatureCauses: readonly Cause[] = [
       { by: { fuel: ['E85', 'ethanol', 'methanol', 'natural gas', 'LPG'] }, how: 'much less likely', because: 'These fuels resist knock.', source: 'S28' },
     ],
     cure: 'Use the fuel the engine asks for; until then stay off load.',
-    checks: ['fuel-check', 'timing-light'],
+    checks: ['fuel-check'],
   },
   {
     id: 'lugging',
@@ -163,7 +163,7 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     moved: [],
     cure: 'Change down, or keep the speed up for the pressure.',
-    checks: ['timing-light'],
+    checks: ['duty-interview'],
   },
   {
     id: 'boost-high',
@@ -193,7 +193,7 @@ export const temperatureCauses: readonly Cause[] = [
       { by: { aspiration: 'boosted' }, how: 'much likelier', because: 'There is a blower that can give too much.', source: COMMON_PRACTICE },
     ],
     cure: 'Put the boost back to what fuel, timing and plugs were chosen for.',
-    checks: ['boost-measure', 'timing-light', 'plug-type'],
+    checks: ['boost-measure'],
   },
   {
     id: 'charge-hot',
@@ -271,7 +271,7 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     moved: [],
     cure: 'Stop, open up, find the spot. Do not run one more.',
-    checks: ['borescope', 'compression-test', 'plug-type'],
+    checks: ['borescope', 'compression-test'],
   },
   {
     id: 'chamber-deposits',

@@ -203,6 +203,26 @@ export const wearAndElectricsConditions: readonly Condition[] = [
     gives: [],
   },
   {
+    id: 'insulation-failed',
+    name: 'Insulation broken down inside',
+    verdict: 'insulator damage',
+    leak: 0.001,
+    meaning: 'Current leaks inside the plug although the firing end is dry and clean. Cleaned and measured again it still reads low.',
+    cure: 'Clean, dry and measure again; renew the plug if it stays below 10 MΩ.',
+    heatRule: 'leave',
+    shows: [
+      { finding: 'insulation', is: 'low', strength: 'usually', because: 'Below 10 MΩ the insulation is not good.', source: ['W1', 'S25'] },
+      { finding: 'insulation', is: 'shunted', strength: 'sometimes', because: 'The fault inside can be a short.', source: 'S25' },
+      { finding: 'firing', is: 'misses', strength: 'often', because: 'The spark takes the path inside.', source: 'S25' },
+    ],
+    gives: [
+      { symptom: 'misfire', strength: 'sometimes', because: 'The spark takes the path inside.', source: 'S25' },
+      { symptom: 'misfire when hot', strength: 'sometimes', because: 'The insulation of hot ceramic falls steeply.', source: 'S25' },
+      { symptom: 'misfire under load', strength: 'often', because: 'Pressure makes the path inside the easier one.', source: 'S25' },
+      { symptom: 'rough running on one magneto', strength: 'sometimes', because: 'The plug fails when its own magneto fires alone.', source: 'S52' },
+    ],
+  },
+  {
     id: 'flashover',
     name: 'Flashover outside',
     verdict: 'ignition leakage',
