@@ -1,6 +1,6 @@
 import type { PlugKey } from '../../core/domain/plugs.ts';
 import type { FittedPlug } from '../../shared/formats/engine.ts';
-import type { Conditions, CylinderCheck, Measured } from '../../shared/formats/reading-sheet.v1.ts';
+import type { Conditions, Cure, CylinderCheck, Measured, Since } from '../../shared/formats/reading-sheet.v1.ts';
 import type { ConditionTag, SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { FacetName, FacetValue, Overall } from '../../shared/vocabulary/tip.ts';
 
@@ -31,6 +31,9 @@ export type ReadingAction =
   | FieldOf<Omit<CylinderCheck, 'cylinder' | 'swaps' | 'substitutions'>, { readonly type: 'check'; readonly cylinder: number }>
   | { readonly type: 'swap'; readonly cylinder: number; readonly swap: Swap; readonly on: boolean }
   | { readonly type: 'substitution'; readonly cylinder: number; readonly substitution: Substitution; readonly on: boolean }
+  /** What the reading is compared with. What was put right stays noted when it is compared with another reading. */
+  | { readonly type: 'since'; readonly since: Since | undefined }
+  | { readonly type: 'cure'; readonly cure: Cure; readonly on: boolean }
   | { readonly type: 'meta'; readonly title?: string; readonly date?: string };
 
 /** Typing into one text is one step to undo: actions with the same target that follow each other are joined. */

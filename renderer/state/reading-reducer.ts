@@ -1,5 +1,5 @@
 import type { PlugKey } from '../../core/domain/plugs.ts';
-import { readingSheet, type CylinderCheck, type PlugReading, type ReadingSheet, type Tip } from '../../shared/formats/reading-sheet.v1.ts';
+import { readingSheet, type Cure, type CylinderCheck, type PlugReading, type ReadingSheet, type Tip } from '../../shared/formats/reading-sheet.v1.ts';
 import { inTrayOrder, keyOf, placeOf, plugAt } from './places.ts';
 import { isEmpty, pruned, toggled, withField } from './prune.ts';
 import type { ReadingAction } from './reading-action.ts';
@@ -68,6 +68,14 @@ function changeAbsent(sheet: ReadingSheet, action: Extract<ReadingAction, { type
   return pruned({ ...sheet, symptoms, symptomsAbsent: toggled(sheet.symptomsAbsent, action.what, action.on) });
 }
 
+const sameCure = (a: Cure, b: Cure): boolean => a.cause === b.cause && (a.cylinders ?? []).join() === (b.cylinders ?? []).join();
+
+function changeSince(sheet: ReadingSheet, action: Extract<ReadingAction, { type: 'since' | 'cure' }>): ReadingSheet {
+  if (action.type === 'since') return withField(sheet, 'since', action.since && withField(action.since, 'done', action.since.done ?? sheet.since?.done));
+  if (sheet.since === undefined) return sheet;
+  return withField(sheet, 'since', withField(sheet.since, 'done', toggled(sheet.since.done, action.cure, action.on, sameCure)));
+}
+
 function applyToPlug(sheet: ReadingSheet, action: ReadingAction): ReadingSheet {
   switch (action.type) {
     case 'tip': return changeTip(sheet, action.plug, (tip) => withField(tip, action.facet, action.value));
@@ -97,6 +105,7 @@ function applyToEngine(sheet: ReadingSheet, action: ReadingAction): ReadingSheet
     case 'substitution': return changeCheck(sheet, action.cylinder, (check) => ({
       ...check, substitutions: toggled(check.substitutions, action.substitution, action.on, (a, b) => a.part === b.part),
     }));
+    case 'since': case 'cure': return changeSince(sheet, action);
     case 'meta': return pruned({ ...sheet, ...('title' in action && { title: action.title }), ...('date' in action && { date: action.date }) });
     default: return sheet;
   }

@@ -6,8 +6,9 @@ import { createIncomingSlice, type IncomingSlice } from './incoming-slice.ts';
 import { createPhotosSlice, type PhotosSlice } from './photos-slice.ts';
 import { createReadingSlice, type ReadingSlice } from './reading-slice.ts';
 import { createShopSlice, type ShopSlice } from './shop-slice.ts';
+import { createTimeSlice, type TimeSlice } from './time-slice.ts';
 
-export type State = AppSlice & EnginesSlice & HeatSlice & ReadingSlice & PhotosSlice & IncomingSlice & ShopSlice;
+export type State = AppSlice & EnginesSlice & HeatSlice & ReadingSlice & PhotosSlice & IncomingSlice & ShopSlice & TimeSlice;
 export type SliceCreator<Slice> = StateCreator<State, [], [], Slice>;
 
 /** The one store of the page. Components read it through the hooks beside it. */
@@ -19,4 +20,5 @@ export const useStore = create<State>()((...parts) => ({
   ...createPhotosSlice(...parts),
   ...createIncomingSlice(...parts),
   ...createShopSlice(...parts),
+  ...createTimeSlice(...parts),
 }));

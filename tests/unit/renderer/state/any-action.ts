@@ -33,6 +33,8 @@ const loose = fc.oneof(
   fc.record({ type: fc.constant('check'), cylinder, field: fc.constant('differential'), value: maybe(fc.record({ heldKPa: number, supplyKPa: number })) }),
   fc.record({ type: fc.constant('swap'), cylinder, swap: fc.record({ part: fc.constantFrom(...SWAP_PARTS), to: cylinder, followed: fc.boolean() }), on: fc.boolean() }),
   fc.record({ type: fc.constant('substitution'), cylinder, substitution: fc.record({ part: fc.constantFrom(...SWAP_PARTS), cured: fc.boolean() }), on: fc.boolean() }),
+  fc.record({ type: fc.constant('since'), since: maybe(fc.record({ reading: fc.record({ plugs: fc.array(fc.record({ cylinder }), { maxLength: 2 }) }) })) }),
+  fc.record({ type: fc.constant('cure'), cure: fc.record({ cause: fc.string({ maxLength: 90 }), cylinders: fc.array(cylinder, { maxLength: 3 }) }, { requiredKeys: ['cause'] }), on: fc.boolean() }),
   fc.record({ type: fc.constant('meta'), title: fc.string(), date: fc.constantFrom('', '2026-03-14', 'tomorrow') }, { requiredKeys: ['type'] }),
 );
 

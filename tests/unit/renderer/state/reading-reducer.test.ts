@@ -102,3 +102,31 @@ describe('what a person notes of the engine', () => {
     expect(after(fourCylinders, { type: 'symptom', what: 'misfire', cylinder: 5, on: true })).toBe(fourCylinders);
   });
 });
+
+describe('what a reading is compared with', () => {
+  const since = { reading: { date: '2026-02-14', plugs: [{ cylinder: 3, tip: { deposit: 'wet oil' as const } }] } };
+  const compared = readingReducer(fourCylinders, { type: 'since', since });
+  const guides = { cause: 'guides-worn', cylinders: [3] };
+
+  it('is a reading with all that was seen, and can be taken back', () => {
+    expect(compared.since).toEqual(since);
+    expect(readingReducer(compared, { type: 'since', since: undefined })).toEqual(fourCylinders);
+  });
+
+  it('carries what was put right, once, and keeps it beside another reading', () => {
+    const done = readingReducer(compared, { type: 'cure', cure: guides, on: true });
+    expect(done.since?.done).toEqual([guides]);
+    expect(readingReducer(done, { type: 'cure', cure: guides, on: true })).toBe(done);
+    expect(readingReducer(done, { type: 'since', since: { reading: { plugs: [{ cylinder: 1 }] } } }).since?.done).toEqual([guides]);
+    expect(readingReducer(done, { type: 'cure', cure: guides, on: false })).toEqual(compared);
+  });
+
+  it('tells the same cure on two cylinders apart', () => {
+    const both = [3, 4].reduce((sheet, n) => readingReducer(sheet, { type: 'cure', cure: { cause: 'guides-worn', cylinders: [n] }, on: true }), compared);
+    expect(readingReducer(both, { type: 'cure', cure: guides, on: false }).since?.done).toEqual([{ cause: 'guides-worn', cylinders: [4] }]);
+  });
+
+  it('is nothing that could be put right without a reading before', () => {
+    expect(readingReducer(fourCylinders, { type: 'cure', cure: guides, on: true })).toBe(fourCylinders);
+  });
+});
