@@ -9,23 +9,33 @@ export type Band<Quantity extends number> = {
   readonly middle: Quantity;
   readonly high: Quantity;
   readonly basis: Basis;
-  /** Why the band is wider than usual, a sentence each; empty inside the tried range. */
-  readonly notes: readonly string[];
+  /** Why the band is wider than usual; empty inside the tried range. */
+  readonly notes: readonly Note[];
 };
 
 /** Half the width of a 90 % band of a normal distribution, in standard deviations. Source: standard normal table. */
 export const NINETY_PERCENT = 1.6449;
 
+/** What the models are asked with. Units: r/min, kPa, °C, degrees of crank, mm; the others have none. */
+export type Input =
+  | 'compression ratio' | 'speed' | 'manifold pressure' | 'exhaust pressure' | 'intake temperature' | 'lambda' | 'advance' | 'coolant temperature'
+  | 'gap' | 'gas density' | 'wear of the edges';
+
+/** An input outside what is allowed, or outside what was tried. */
+export type Outside = { readonly kind: 'outside'; readonly of: Input; readonly value: number; readonly least: number; readonly most: number };
+/** An input that nobody recorded. */
+export type Assumed = { readonly kind: 'assumed'; readonly of: Input; readonly value: number };
+export type Note = Outside | Assumed;
+
 /** What an input may be, and where the model was tried. */
-export type Range = { readonly name: string; readonly unit: string; readonly least: number; readonly most: number };
+export type Range = { readonly of: Input; readonly least: number; readonly most: number };
 
 const inside = (value: number, { least, most }: Range): boolean => value >= least && value <= most;
 
-/** A sentence for each value outside its range. */
-export const outside = (values: readonly (readonly [number, Range])[]): readonly string[] =>
-  values.filter(([value, range]) => !inside(value, range)).map(([value, { name, unit, least, most }]) =>
-    `${name} ${Number(value.toPrecision(4))}${unit === '' ? '' : ` ${unit}`} lies outside ${least} to ${most}.`);
+/** Each value outside its range. */
+export const outside = (values: readonly (readonly [number, Range])[]): readonly Outside[] =>
+  values.filter(([value, range]) => !inside(value, range)).map(([value, range]) => ({ kind: 'outside', value, ...range }));
 
-/** How much wider a band is where the model was not tried. Grade: judgement. */
-const WIDER_OUTSIDE = 1.5;
-export const widening = (notes: readonly string[]): number => (notes.length === 0 ? 1 : WIDER_OUTSIDE);
+/** How much wider a band is where the model was not tried, or where an input was assumed. Grade: judgement. */
+const WIDER = 1.5;
+export const widening = (notes: readonly Note[]): number => (notes.length === 0 ? 1 : WIDER);

@@ -17,6 +17,7 @@ export const PER_UNIT = {
   mile: 1.609344, // km
   psi: NEWTONS_PER_POUND_FORCE / 0.0254 ** 2 / 1000, // kPa
   poundFoot: NEWTONS_PER_POUND_FORCE * METRES_PER_FOOT, // N·m
+  poundForce: NEWTONS_PER_POUND_FORCE / 1000, // kN
   fahrenheit: 1 / 1.8, // K of difference
 } as const;
 /** Where the Fahrenheit scale stands at 0 °C. */

@@ -3,6 +3,7 @@ import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
 import { inSentence, placesWords } from '../domain/words.ts';
 import type { Bar } from '../knowledge/types.ts';
+import { modelAdvice, type ModelPart } from './model-advice.ts';
 
 /** What the advice needs to know of one plug. */
 export type PlugHeat = {
@@ -135,11 +136,8 @@ function stayReasons(grounds: HeatGrounds): string[] {
   ];
 }
 
-/**
- * One step at most, and only when the plug itself is the likeliest cause. Hotter needs a whole sooty set with no sign of oil, detonation, pre-ignition,
- * heat or damage, and is never advised for an aircraft or twice; where the evidence does not decide, the answer is stay.
- */
-export function heatAdvice(grounds: HeatGrounds): Advice {
+/** What the tips ask for, every guard kept. */
+function tipsAdvice(grounds: HeatGrounds): Advice {
   const { plugTooCold, plugTooHot, sheet } = grounds;
   const advice = colder(grounds) ?? hotter(grounds);
   if (advice !== undefined) return advice;
@@ -152,4 +150,26 @@ export function heatAdvice(grounds: HeatGrounds): Advice {
     first: [],
     cautions: [...HEAT_CAUTIONS, ...(sheet.engine.use === 'aircraft' ? [AIRCRAFT_CAUTION] : [])],
   };
+}
+
+/** Tips and model disagree: stay. The model can take a step back, it never adds one, so no guard is weakened by it. */
+const stayed = (advice: Advice, model: ModelPart): Advice => ({
+  ...advice,
+  step: 0,
+  when: 'now',
+  words: WORDS[0],
+  belief: 1 - advice.belief,
+  why: [...model.words.slice(0, 1), ...advice.why],
+  first: [],
+});
+
+/**
+ * One step at most, and only when the plug itself is the likeliest cause. Hotter needs a whole sooty set with no sign of oil, detonation, pre-ignition,
+ * heat or damage, and is never advised for an aircraft or twice; where the evidence does not decide, or the thermal model speaks against the tips, the
+ * answer is stay.
+ */
+export function heatAdvice(grounds: HeatGrounds): Advice {
+  const advice = tipsAdvice(grounds);
+  const model = modelAdvice(grounds.sheet, advice.step, barsOnHotter(grounds).length > 0 && advice.step === 0);
+  return { ...(advice.step !== 0 && model.standing === 'disagrees' ? stayed(advice, model) : advice), model };
 }

@@ -25,6 +25,14 @@ export const PLUG_JOINTS = {
   'M14 cone': cone(14, 1.25),
   'M18 cone': cone(18, 1.5),
 } as const satisfies Record<string, Joint>;
+export type JointName = keyof typeof PLUG_JOINTS;
+
+/** The joint of a plug by its thread, as `M14x1.25`, and its seat; undefined where it is not among those known. A seat that nobody noted is a gasket. */
+export function jointOf(thread: string | undefined, seat: 'gasket' | 'conical' | undefined): JointName | undefined {
+  const diameter = /^\s*M\s*(\d+)/i.exec(thread ?? '')?.[1];
+  const name = `M${diameter ?? ''} ${seat === 'conical' ? 'cone' : 'gasket'}`;
+  return name in PLUG_JOINTS ? (name as JointName) : undefined;
+}
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 

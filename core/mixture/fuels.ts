@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../../shared/result.ts';
+import type { ModelFuel } from '../../shared/vocabulary/heat.ts';
 import type { Atoms } from './gas-species.ts';
 
 export type Fuel = {
@@ -69,4 +70,4 @@ export const FUELS = {
   LPG: pure('LPG', [3, 8, 0, 0], 46.35),
   methane: pure('methane', [1, 4, 0, 0], 50.0),
   avgas: pure('avgas', [1, 2.0, 0, 0], 43.7),
-} as const satisfies Record<string, Fuel>;
+} as const satisfies Record<ModelFuel, Fuel>;

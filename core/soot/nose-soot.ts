@@ -23,7 +23,7 @@ export const sootYield = (lambda: number): number => 0.002 + 1 / (1 + Math.exp((
 const wetness = (kelvin: number): number => 1 + 2 / (1 + Math.exp((kelvin - 473.15) / 60));
 
 /** One second more of gathering and burning, implicit. */
-function secondMore(soot: NoseSoot, { plug, oxygen, fuelFlow, lambda }: DriveSecond): NoseSoot {
+export function sootSecondMore(soot: NoseSoot, { plug, oxygen, fuelFlow, lambda }: DriveSecond): NoseSoot {
   const at = (i: 0 | 1 | 2): number => {
     const kelvin = plug.shell + PLACES[i] * (plug.nose - plug.shell);
     const gathered = (fuelFlow / REFERENCE_FUEL) * (sootYield(lambda) * wetness(kelvin)) / DEPOSIT_SECONDS;
@@ -33,7 +33,7 @@ function secondMore(soot: NoseSoot, { plug, oxygen, fuelFlow, lambda }: DriveSec
 }
 
 /** The soot after a drive. */
-export const sootAfter = (seconds: readonly DriveSecond[], before: NoseSoot = CLEAN): NoseSoot => seconds.reduce(secondMore, before);
+export const sootAfter = (seconds: readonly DriveSecond[], before: NoseSoot = CLEAN): NoseSoot => seconds.reduce(sootSecondMore, before);
 
 /** Insulation that the soot leaves, cold. The bands lie in series, so one clean band restores it. Exponent 3 is fitted. */
 export function shuntResistance(soot: NoseSoot): Megohm {

@@ -1,6 +1,6 @@
 import { err, ok, type Result } from '../../shared/result.ts';
 import type { Kelvin, Kilovolt, Millimetre } from '../../shared/quantities.ts';
-import { outside, widening, type Band, type Range } from '../band.ts';
+import { outside, widening, type Band, type Outside, type Range } from '../band.ts';
 import { relativeDensity, type GasState } from '../charge/trapped-charge.ts';
 import { engineCorrelationVoltage, uniformFieldVoltage } from './breakdown.ts';
 
@@ -24,11 +24,11 @@ const WEAR = 0.15; // fitted
 const LEAN = 0.1; // fitted; most of what a weak mixture asks is density
 
 const POSSIBLE = {
-  gap: { name: 'Gap', unit: 'mm', least: 0.1, most: 3 }, density: { name: 'Relative density', unit: '', least: 0.2, most: 40 },
-  wear: { name: 'Wear of the edges', unit: '', least: 0, most: 1 }, lambda: { name: 'Lambda', unit: '', least: 0.3, most: 3 },
+  gap: { of: 'gap', least: 0.1, most: 3 }, density: { of: 'gas density', least: 0.2, most: 40 },
+  wear: { of: 'wear of the edges', least: 0, most: 1 }, lambda: { of: 'lambda', least: 0.3, most: 3 },
 } as const satisfies Record<string, Range>;
 const TRIED = {
-  gap: { name: 'Gap', unit: 'mm', least: 0.3, most: 1.5 }, density: { name: 'Relative density', unit: '', least: 1, most: 16 },
+  gap: { of: 'gap', least: 0.3, most: 1.5 }, density: { of: 'gas density', least: 1, most: 16 },
 } as const satisfies Record<string, Range>;
 /** Relative density from which the engine correlation was made for engines, not free air. */
 const CORRELATION_FROM = 3;
@@ -55,7 +55,7 @@ function demanded(gap: Gap): number {
  * Voltage the gap asks of the coil, with its band: a quarter to either side, stretched to take in the engine correlation, which has half the slope
  * with gap. Tried for one ground electrode, gap 0.3 to 1.5 mm, relative density 1 to 16; not for surface gaps, pre-chambers or bridged gaps.
  */
-export function firingDemand(gap: Gap): Result<Band<Kilovolt>, readonly string[]> {
+export function firingDemand(gap: Gap): Result<Band<Kilovolt>, readonly Outside[]> {
   const density = relativeDensity(inTheGap(gap));
   const impossible = outside([[gap.gap, POSSIBLE.gap], [density, POSSIBLE.density], [gap.wear, POSSIBLE.wear], [gap.lambda, POSSIBLE.lambda]]);
   if (impossible.length > 0) return err(impossible);

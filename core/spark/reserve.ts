@@ -1,6 +1,6 @@
 import { ok, type Result } from '../../shared/result.ts';
 import type { Kilovolt, Megohm, Millimetre } from '../../shared/quantities.ts';
-import type { Band } from '../band.ts';
+import type { Band, Outside } from '../band.ts';
 import { normalBelow } from '../numbers/normal.ts';
 import { firingDemand, type Gap } from './demand.ts';
 
@@ -40,7 +40,7 @@ function largest(gap: Gap, available: Kilovolt, end: (band: Band<Kilovolt>) => K
 export type WidestGap = { readonly surely: Millimetre | undefined; readonly likely: Millimetre | undefined; readonly perhaps: Millimetre | undefined };
 
 /** How wide a gap the ignition can fire at this running. The engine maker's gap comes first. Errors as of `firingDemand`. */
-export function widestGap(gap: Gap, ignition: Ignition, shunt: Megohm): Result<WidestGap, readonly string[]> {
+export function widestGap(gap: Gap, ignition: Ignition, shunt: Megohm): Result<WidestGap, readonly Outside[]> {
   const asked = firingDemand(gap);
   if (!asked.ok) return asked;
   const available = availableVoltage(ignition, shunt);

@@ -1,10 +1,12 @@
-import type { Celsius } from '../../shared/quantities.ts';
-import { NINETY_PERCENT, type Band } from '../band.ts';
+import type { Celsius, Kelvin } from '../../shared/quantities.ts';
+import { NINETY_PERCENT, widening, type Band } from '../band.ts';
 import { normalBelow, normalDensity } from '../numbers/normal.ts';
-import { afterOffset, offsetAt, PRIOR, type Belief } from './belief.ts';
+import { kelvinToCelsius } from '../units.ts';
+import { afterOffset, offsetAt, PRIOR, type Belief, type Slopes } from './belief.ts';
 import { PRE_IGNITION, SELF_CLEANING, TOO_HOT, type SoftEdge } from './limits.ts';
 import type { PlugSeat } from './plug-network.ts';
 import { partBand, slopesAt, UNEXPLAINED, type GasAtPlug } from './tip.ts';
+import { AS_IT_STANDS } from './uncertain.ts';
 
 /** What one plug of the engine told about its temperature under known running. */
 export type TipReading = {
@@ -15,8 +17,12 @@ export type TipReading = {
     | { readonly kind: keyof typeof SIDES }
     /** A plug that is known to be right at this, its hardest duty. */
     | { readonly kind: 'known good' }
+    /** The engine maker asks for this heat value: taken to be about right at full load, with twice the width of one known to be right. */
+    | { readonly kind: 'specified' }
     /** A thermocouple in the nose. */
-    | { readonly kind: 'thermocouple'; readonly value: Celsius };
+    | { readonly kind: 'thermocouple'; readonly value: Celsius }
+    /** A thermocouple in the exhaust. */
+    | { readonly kind: 'exhaust'; readonly value: Celsius };
 };
 
 type Side = { readonly edge: SoftEdge; readonly side: 'below' | 'above' };
@@ -30,8 +36,12 @@ const SIDES = {
 } as const satisfies Record<string, Side>;
 /** 700 to 800 °C, nine times in ten. Grade: common practice for a plug that is right at its hardest duty. */
 const KNOWN_GOOD = { value: 750, deviation: 50 / NINETY_PERCENT };
+/** Grade: judgement; makers choose a plug for the hardest use they allow. */
+const SPECIFIED = { value: 750, deviation: 100 / NINETY_PERCENT };
 /** Of a thermocouple in a plug: place and lead error, K. Grade: judgement. */
 const THERMOCOUPLE_DEVIATION = 10;
+/** Of an exhaust temperature: pulses, place, radiation, and what the model does not know of the exhaust, K. Grade: judgement. */
+const EXHAUST_DEVIATION = 75;
 
 /** One line of the arithmetic, °C and K: the band before, what the reading says, the band after. */
 export type AnchorStep = {
@@ -39,7 +49,7 @@ export type AnchorStep = {
   readonly before: Band<Celsius>;
   readonly after: Band<Celsius>;
   /** What was read: a value, or a side of a limit, with its standard deviation. */
-  readonly says: { readonly about: 'value' | 'above' | 'below'; readonly celsius: number; readonly deviation: number };
+  readonly says: { readonly about: 'value' | 'exhaust' | 'above' | 'below'; readonly celsius: number; readonly deviation: number };
   /** How surely the model expected this reading, 0 to 1, for a side; how many deviations the value was off, for a value. */
   readonly surprise: number;
 };
@@ -49,7 +59,9 @@ const deviationOf = ({ from, to }: SoftEdge): number => (to - from) / 2 / NINETY
 function saying(showed: TipReading['showed']): AnchorStep['says'] {
   switch (showed.kind) {
     case 'thermocouple': return { about: 'value', celsius: showed.value, deviation: THERMOCOUPLE_DEVIATION };
+    case 'exhaust': return { about: 'exhaust', celsius: showed.value, deviation: EXHAUST_DEVIATION };
     case 'known good': return { about: 'value', celsius: KNOWN_GOOD.value, deviation: KNOWN_GOOD.deviation };
+    case 'specified': return { about: 'value', celsius: SPECIFIED.value, deviation: SPECIFIED.deviation };
     default: {
       const { edge, side } = SIDES[showed.kind];
       return { about: side, celsius: edge.middle, deviation: deviationOf(edge) };
@@ -76,18 +88,27 @@ function withSide(prior: Offset, limit: Offset, side: 1 | -1): Offset {
   };
 }
 
+/** What the model as it stands expects of the thing that was read, °C, and how its uncertain numbers move that. */
+function expected({ gas, seat, showed }: TipReading): { readonly celsius: number; readonly slopes: Slopes } {
+  if (showed.kind !== 'exhaust') return { celsius: partBand(gas, seat, 'nose').middle, slopes: slopesAt(gas, seat, 'nose') };
+  const burn = (gas.slower.exhaustKelvin - gas.faster.exhaustKelvin) / 2; // of the six numbers only the burn reaches the exhaust
+  return { celsius: kelvinToCelsius(gas.asItStands.exhaustKelvin as Kelvin), slopes: { ...AS_IT_STANDS, burn } };
+}
+
 /** One reading, from the belief before to the belief after, with its arithmetic. */
-function anchored(belief: Belief, { gas, seat, showed }: TipReading): { readonly belief: Belief; readonly step: AnchorStep } {
-  const slopes = slopesAt(gas, seat, 'nose');
-  const before = partBand(gas, seat, 'nose', belief);
+function anchored(belief: Belief, reading: TipReading): { readonly belief: Belief; readonly step: AnchorStep } {
+  const { gas, seat, showed } = reading;
+  const { celsius, slopes } = expected(reading);
   const prior = offsetAt(belief, slopes);
   const says = saying(showed);
-  const offset = { mean: says.celsius - (before.middle - prior.mean), variance: says.deviation ** 2 + UNEXPLAINED ** 2 };
+  const offset = { mean: says.celsius - celsius, variance: (says.deviation ** 2 + UNEXPLAINED ** 2) * widening(gas.notes) ** 2 };
   const away = (offset.mean - prior.mean) / Math.sqrt(prior.variance + offset.variance);
   const side = says.about === 'above' ? 1 : -1;
-  const next = afterOffset(belief, slopes, says.about === 'value' ? withValue(prior, offset) : withSide(prior, offset, side));
-  const surprise = says.about === 'value' ? Math.abs(away) : normalBelow(-side * away);
-  return { belief: next, step: { kind: showed.kind, before, after: partBand(gas, seat, 'nose', next), says, surprise } };
+  const isValue = says.about === 'value' || says.about === 'exhaust';
+  const next = afterOffset(belief, slopes, isValue ? withValue(prior, offset) : withSide(prior, offset, side));
+  const surprise = isValue ? Math.abs(away) : normalBelow(-side * away);
+  const [before, after] = [partBand(gas, seat, 'nose', belief), partBand(gas, seat, 'nose', next)];
+  return { belief: next, step: { kind: showed.kind, before, after, says, surprise } };
 }
 
 /**

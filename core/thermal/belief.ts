@@ -32,6 +32,7 @@ export function offsetAt({ mean, covariance }: Belief, slopes: Slopes): { readon
  */
 export function afterOffset(belief: Belief, slopes: Slopes, after: { readonly mean: number; readonly variance: number }): Belief {
   const before = offsetAt(belief, slopes);
+  if (before.variance === 0) return { ...belief, readings: belief.readings + 1 };
   const gain = belief.covariance.map((row) => dot(row, slopeList(slopes)) / before.variance);
   return {
     mean: belief.mean.map((m, i) => m + (gain[i] ?? 0) * (after.mean - before.mean)),

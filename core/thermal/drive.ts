@@ -1,5 +1,6 @@
 import type { Celsius, Kelvin } from '../../shared/quantities.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
+import type { Outside } from '../band.ts';
 import { sweptVolume } from '../charge/cylinder.ts';
 import { celsiusToKelvin, kelvinToCelsius } from '../units.ts';
 import type { CycleMeans, Engine } from './cycle.ts';
@@ -42,19 +43,27 @@ function secondLater(state: State, means: CycleMeans, thermostat: number, { engi
   return { coolant, head, plug: plugTemperatures(means, head, seat, numbers, { temperatures: state.plug, seconds: 1 }) };
 }
 
-function problemsOf(phases: readonly Phase[], start: Celsius): readonly string[] {
+/** Why a drive is not computed. Seconds and °C. */
+export type DriveProblem =
+  | Outside
+  | { readonly kind: 'not whole seconds'; readonly phase: number; readonly seconds: number }
+  | { readonly kind: 'drive too long'; readonly seconds: number; readonly most: number }
+  | { readonly kind: 'start too cold'; readonly celsius: number; readonly least: number };
+
+function problemsOf(phases: readonly Phase[], start: Celsius): readonly DriveProblem[] {
   const seconds = phases.reduce((sum, phase) => sum + phase.seconds, 0);
   return [
-    ...phases.flatMap((phase, i) => (Number.isInteger(phase.seconds) && phase.seconds > 0 ? [] : [`Phase ${i + 1}: ${phase.seconds} s; whole seconds above 0 are allowed.`])),
-    ...(seconds > LONGEST_DRIVE ? [`The drive lasts ${seconds} s; at most ${LONGEST_DRIVE} s are computed.`] : []),
-    ...(start < SOAK_FROM ? [`The engine starts at ${start} °C; ${SOAK_FROM} °C is the least.`] : []),
+    ...phases.flatMap((phase, i): readonly DriveProblem[] =>
+      (Number.isInteger(phase.seconds) && phase.seconds > 0 ? [] : [{ kind: 'not whole seconds', phase: i + 1, seconds: phase.seconds }])),
+    ...(seconds > LONGEST_DRIVE ? [{ kind: 'drive too long', seconds, most: LONGEST_DRIVE } as const] : []),
+    ...(start < SOAK_FROM ? [{ kind: 'start too cold', celsius: start, least: SOAK_FROM } as const] : []),
   ];
 }
 
 export type Drive = { readonly phases: readonly Phase[]; readonly gases: readonly GasAtPlug[]; readonly start: Celsius };
 
 /** The costly part of a drive, once for every plug and every draw. @param start temperature of the whole engine at the start */
-export function prepareDrive(engine: Engine, phases: readonly Phase[], start: Celsius): Result<Drive, readonly string[]> {
+export function prepareDrive(engine: Engine, phases: readonly Phase[], start: Celsius): Result<Drive, readonly DriveProblem[]> {
   const problems = problemsOf(phases, start);
   if (problems.length > 0) return err(problems);
   const known = new Map<Duty, GasAtPlug>();

@@ -1,6 +1,6 @@
 import { err, ok, type Result } from '../../shared/result.ts';
 import type { Celsius, Kelvin } from '../../shared/quantities.ts';
-import { NINETY_PERCENT, outside, widening, type Band, type Range } from '../band.ts';
+import { NINETY_PERCENT, outside, widening, type Band, type Input, type Note, type Outside, type Range } from '../band.ts';
 import type { Running } from '../charge/trapped-charge.ts';
 import type { Fuel } from '../mixture/fuels.ts';
 import { celsiusToKelvin, kelvinToCelsius } from '../units.ts';
@@ -25,31 +25,31 @@ export type GasAtPlug = {
   readonly asItStands: CycleMeans;
   readonly slower: CycleMeans;
   readonly faster: CycleMeans;
-  readonly notes: readonly string[];
+  readonly notes: readonly Note[];
 };
 
-const range = (name: string, unit: string, least: number, most: number): Range => ({ name, unit, least, most });
+const range = (of: Input, least: number, most: number): Range => ({ of, least, most });
 
 /** Beyond these the model refuses. */
 const POSSIBLE = {
-  compressionRatio: range('Compression ratio', '', 3, 20), rpm: range('Speed', '1/min', 100, 20_000), manifold: range('Manifold pressure', 'kPa', 10, 400),
-  exhaust: range('Exhaust pressure', 'kPa', 20, 400), inlet: range('Inlet temperature', '°C', -50, 150), lambda: range('Lambda', '', 0.5, 1.8),
-  advance: range('Advance', '°', -20, 70), coolant: range('Coolant temperature', '°C', -50, 250),
+  compressionRatio: range('compression ratio', 3, 20), rpm: range('speed', 100, 20_000), manifold: range('manifold pressure', 10, 400),
+  exhaust: range('exhaust pressure', 20, 400), inlet: range('intake temperature', -50, 150), lambda: range('lambda', 0.5, 1.8),
+  advance: range('advance', -20, 70), coolant: range('coolant temperature', -50, 250),
 };
 /** Beyond these it answers with a wider band. Grade: judgement; the eight engines of the sensitivity table lie inside. */
 const TRIED = {
-  compressionRatio: range('Compression ratio', '', 5, 14), rpm: range('Speed', '1/min', 500, 12_000), manifold: range('Manifold pressure', 'kPa', 28, 250),
-  exhaust: range('Exhaust pressure', 'kPa', 60, 260), inlet: range('Inlet temperature', '°C', -30, 110), lambda: range('Lambda', '', 0.65, 1.4),
-  advance: range('Advance', '°', 0, 50), coolant: range('Coolant temperature', '°C', -30, 200),
+  compressionRatio: range('compression ratio', 5, 14), rpm: range('speed', 500, 12_000), manifold: range('manifold pressure', 28, 250),
+  exhaust: range('exhaust pressure', 60, 260), inlet: range('intake temperature', -30, 110), lambda: range('lambda', 0.65, 1.4),
+  advance: range('advance', 0, 50), coolant: range('coolant temperature', -30, 200),
 };
 
-const against = (limits: typeof TRIED, { cylinder }: Engine, duty: Duty): readonly string[] => outside([
+const against = (limits: typeof TRIED, { cylinder }: Engine, duty: Duty): readonly Outside[] => outside([
   [cylinder.compressionRatio, limits.compressionRatio], [duty.rpm, limits.rpm], [duty.manifold, limits.manifold], [duty.exhaust, limits.exhaust],
   [duty.inlet, limits.inlet], [duty.lambda, limits.lambda], [duty.advance, limits.advance], [duty.coolant, limits.coolant],
 ]);
 
 /** The part of the answer that costs time; steps of heat value and beliefs share it. Errors name what lies outside and what is allowed. */
-export function gasAtPlug(engine: Engine, duty: Duty): Result<GasAtPlug, readonly string[]> {
+export function gasAtPlug(engine: Engine, duty: Duty, assumed: readonly Note[] = []): Result<GasAtPlug, readonly Outside[]> {
   const impossible = against(POSSIBLE, engine, duty);
   if (impossible.length > 0) return err(impossible);
   const work: Work = { ...duty, coolantKelvin: celsiusToKelvin(duty.coolant) };
@@ -57,7 +57,7 @@ export function gasAtPlug(engine: Engine, duty: Duty): Result<GasAtPlug, readonl
   const burning = (draw: Partial<Uncertain>): CycleMeans => cycleMeans(engine, work, ignition, numbersOf({ ...AS_IT_STANDS, ...draw }).burn);
   return ok({
     coolantKelvin: work.coolantKelvin, asItStands: burning({}), slower: burning({ burn: 1 }), faster: burning({ burn: -1 }),
-    notes: against(TRIED, engine, duty),
+    notes: [...against(TRIED, engine, duty), ...assumed],
   });
 }
 

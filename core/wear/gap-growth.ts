@@ -20,6 +20,9 @@ export const DEFAULT_GROWTH: Record<ElectrodeMetal, Rate> = {
 const GAUGE = 0.02;
 const CONFIDENCE = 0.95;
 
+/** Why a forecast is weaker than it looks. */
+export type GapNote = 'no reading' | 'one reading' | 'two readings' | 'three readings' | 'one running length' | 'no late bound' | 'no default';
+
 /** When the gap reaches the limit; a bound that does not exist is undefined: not bounded. */
 export type GapForecast = {
   /** `record`: the line through the set's own readings. `default`: a rate for the metal, from the last reading on; no interval of its own. */
@@ -27,7 +30,7 @@ export type GapForecast = {
   readonly early: number | undefined;
   readonly likely: number | undefined;
   readonly late: number | undefined;
-  readonly notes: readonly string[];
+  readonly notes: readonly GapNote[];
 };
 
 const FARTHEST = 50; // times the running so far
@@ -58,29 +61,25 @@ function fromRecord(line: Line, readings: readonly GapReading[], limit: number):
     early: at((x) => intervalAt(line, x, 'next', CONFIDENCE).high),
     likely: at((x) => line.intercept + line.slope * x),
     notes: [
-      ...(late === undefined ? ['The late bound does not exist: the record does not show that the gap grows that far.'] : []),
-      ...(line.count === 3 ? ['Three readings give a very wide interval.'] : []),
+      ...(late === undefined ? ['no late bound' as const] : []),
+      ...(line.count === 3 ? ['three readings' as const] : []),
     ],
   };
 }
 
-const FEW: Record<number, string> = {
-  0: 'No reading: nothing to forecast from.',
-  1: 'One reading gives no rate; the range of the metal is used.',
-  2: 'Two points give no interval; the range of the metal is used.',
-};
+const FEW: readonly GapNote[] = ['no reading', 'one reading', 'two readings'];
 
 /**
  * When a set's gap reaches its limit. Three readings or more: least squares and its prediction interval. Fewer: the default rate of the metal.
  * Gap alone understates early wear: edges round, and voltage rises, while the gap hardly moves.
- * @param limit mm
+ * @param limit mm @param metal undefined where no default rate is known: by the hour, or of an unknown metal
  */
-export function gapForecast(readings: readonly GapReading[], limit: number, metal: ElectrodeMetal): GapForecast {
+export function gapForecast(readings: readonly GapReading[], limit: number, metal: ElectrodeMetal | undefined): GapForecast {
   const line = fit(readings);
   if (line !== undefined) return fromRecord(line, readings, limit);
   const last = [...readings].sort((a, b) => a.at - b.at).at(-1);
-  const notes = [FEW[readings.length] ?? 'All readings were taken at one running length; the range of the metal is used.'];
-  if (last === undefined) return { from: 'default', early: undefined, likely: undefined, late: undefined, notes };
+  const notes = [FEW[readings.length] ?? 'one running length', ...(metal === undefined ? ['no default' as const] : [])];
+  if (last === undefined || metal === undefined) return { from: 'default', early: undefined, likely: undefined, late: undefined, notes };
   const { low, middle, high } = DEFAULT_GROWTH[metal];
   const reached = (rate: number): number => last.at + Math.max(0, limit - last.gap) / rate;
   return { from: 'default', early: reached(high), likely: reached(middle), late: reached(low), notes };

@@ -16,6 +16,7 @@ export const QUANTITIES = {
     inch: { name: '°F', decimals: 0, perUnit: PER_UNIT.fahrenheit, zeroAt: FAHRENHEIT_AT_0_C },
   },
   torque: { metric: { name: 'N·m', decimals: 1, perUnit: 1 }, inch: { name: 'lb-ft', decimals: 1, perUnit: PER_UNIT.poundFoot } },
+  force: { metric: { name: 'kN', decimals: 1, perUnit: 1 }, inch: { name: 'lbf', decimals: 0, perUnit: PER_UNIT.poundForce } },
   distance: { metric: { name: 'km', decimals: 0, perUnit: 1 }, inch: { name: 'mi', decimals: 0, perUnit: PER_UNIT.mile } },
   altitude: { metric: { name: 'm', decimals: 0, perUnit: 1 }, inch: { name: 'ft', decimals: 0, perUnit: PER_UNIT.foot } },
   resistance: same('kΩ', 2),

@@ -5,6 +5,7 @@ import { CHANGES, CURE_OUTCOMES, SYMPTOM_CHANGES } from '../vocabulary/follow-up
 import { RISKS, SCOPES, VERDICTS } from '../vocabulary/verdicts.ts';
 import { cylinderNumber } from './engine.ts';
 import { shopLine } from './shop-lines.v1.ts';
+import { heatModel } from './heat-model.v1.ts';
 import { amount, count, oneOf, record, text } from './strict.ts';
 
 const line = text(2000);
@@ -79,6 +80,7 @@ export const findings = record({
     why: z.array(line),
     first: z.array(line),
     cautions: z.array(line),
+    model: heatModel.optional(),
   }),
   stop: z.array(record({ rule: text(80), cylinder: cylinderNumber.optional(), why: line })),
   plan: z.array(record({ order: count('an order', 1, 99), do: line, because: line, cylinder: cylinderNumber.optional() })),

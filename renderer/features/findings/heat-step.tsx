@@ -2,6 +2,7 @@ import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
 import { Belief } from '../../ui/belief.tsx';
 import { useTold } from '../../ui/use-told.ts';
+import { HeatModel } from './heat-model.tsx';
 import styles from './heat-step.module.css';
 
 const RUNGS = [1, 0, -1] as const;
@@ -46,6 +47,7 @@ export function HeatStep({ heat }: { heat: Findings['heat'] }) {
       <p className={styles.maker}>{text.makerFirst}</p>
       <Lines title={text.heatFirst} lines={heat.first} ordered />
       <Lines title={text.heatWhy} lines={heat.why} />
+      {heat.model && <HeatModel model={heat.model} />}
       <Lines title={text.heatCautions} lines={heat.cautions} />
     </section>
   );

@@ -2,6 +2,7 @@ import type { BeliefGrade, EvidenceGrade } from '../../../core/domain/grades.ts'
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import type { Position } from '../../../shared/vocabulary/engine.ts';
 import type { Risk, Verdict } from '../../../shared/vocabulary/verdicts.ts';
+import { heatModel } from './heat-model.ts';
 
 const verdicts: Record<Verdict, string> = {
   normal: 'Normal', 'too cold': 'Too cold', 'too hot': 'Too hot', 'dry carbon fouling': 'Dry carbon fouling', 'oil fouling': 'Oil fouling', 'fuel wet': 'Fuel wet',
@@ -41,6 +42,8 @@ export const findings = {
   empty: 'Nothing to judge yet',
   emptyAbout: 'Take a plug from the tray and say what you see on its tip. One part is enough to begin; every further part sharpens the answer.',
   toPlugs: 'To the plugs',
+  quiet: 'These look normal',
+  believed: 'Belief',
   strip: 'All plugs',
   stripName: (where: string, verdict: string, belief = ''): string => `${where}: ${[verdict, belief].filter(Boolean).join(', ')}`,
   notRead: 'Not read',
@@ -51,6 +54,7 @@ export const findings = {
   noPlanYet: 'Nothing to do follows from what is noted so far.',
   because: 'Because:',
   heat: 'Heat value of the plug',
+  heatModel,
   heatFirst: 'What comes first',
   heatWhy: 'Why',
   heatCautions: 'Take care',
@@ -83,7 +87,7 @@ export const findings = {
   noCautions: 'Hot parts, ignition voltage and fuel vapour are always present on an engine: work as the engine maker says.',
   sourceList: 'Sources used here',
   madeWith: (version: string): string => `Worked out with knowledge version ${version}.`,
-  ofEngine: (name: string | undefined, date: string | undefined): string => [name, date].filter(Boolean).join(', '),
+  ofEngine: (...known: readonly (string | undefined)[]): string => known.filter(Boolean).join(', '),
   sources: {
     commonPractice: 'common practice, no source',
     fromMemory: 'from memory',

@@ -10,7 +10,7 @@ import { duty, plug, REFERENCE } from '../../../fixtures/heat-engines.ts';
 
 function rounds(heatStep: number): number {
   const result = roundsUntilFouled({ engine: REFERENCE, seat: plug(heatStep), trips: FROSTY_TRIPS, start: FROST as Celsius });
-  if (!result.ok) throw new Error(result.error.join(' '));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
   return result.value;
 }
 
@@ -74,6 +74,6 @@ describe('soot on the nose', () => {
 
   it('refuses trips that no engine can make', () => {
     const trips = [[{ seconds: 5, duty: duty({ lambda: 0.2 }) }]];
-    expect(roundsUntilFouled({ engine: REFERENCE, seat: plug(), trips, start: 0 as Celsius })).toEqual({ ok: false, error: ['Lambda 0.2 lies outside 0.5 to 1.8.'] });
+    expect(roundsUntilFouled({ engine: REFERENCE, seat: plug(), trips, start: 0 as Celsius })).toEqual({ ok: false, error: [{ kind: 'outside', of: 'lambda', value: 0.2, least: 0.5, most: 1.8 }] });
   });
 });

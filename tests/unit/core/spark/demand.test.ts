@@ -11,9 +11,9 @@ const gap = (more: Plain = {}): Gap => ({
   gas: { pressure: more.pressure ?? 1.2e6, temperature: more.temperature ?? 640 },
   lambda: more.lambda ?? 0.9, polarity: more.polarity ?? 'negative', wear: more.wear ?? 0,
 });
-function demand(one: Gap): { low: number; middle: number; high: number; notes: readonly string[] } {
+function demand(one: Gap): { low: number; middle: number; high: number; notes: readonly unknown[] } {
   const result = firingDemand(one);
-  if (!result.ok) throw new Error(result.error.join(' '));
+  if (!result.ok) throw new Error(JSON.stringify(result.error));
   return result.value;
 }
 const COIL: Ignition = { kind: 'coil', open: 30 as Kilovolt };
@@ -55,12 +55,12 @@ describe('the voltage a gap asks', () => {
   it('is wider outside the tried range and says why', () => {
     const [inside, outside] = [demand(gap({ gap: 1.5 })), demand(gap({ gap: 1.6 }))];
     expect(inside.notes).toEqual([]);
-    expect(outside.notes).toEqual(['Gap 1.6 mm lies outside 0.3 to 1.5.']);
+    expect(outside.notes).toEqual([{ kind: 'outside', of: 'gap', value: 1.6, least: 0.3, most: 1.5 }]);
     expect((outside.high - outside.low) / outside.middle).toBeGreaterThan((inside.high - inside.low) / inside.middle);
   });
 
   it('is refused for a gap that is none', () => {
-    expect(firingDemand(gap({ gap: 0 }))).toEqual({ ok: false, error: ['Gap 0 mm lies outside 0.1 to 3.'] });
+    expect(firingDemand(gap({ gap: 0 }))).toEqual({ ok: false, error: [{ kind: 'outside', of: 'gap', value: 0, least: 0.1, most: 3 }] });
   });
 });
 
@@ -83,6 +83,6 @@ describe('the reserve of the ignition', () => {
     expect(clean.value.likely!).toBeLessThanOrEqual(clean.value.perhaps!);
     expect(fouled.value.likely!).toBeLessThan(clean.value.likely!);
     expect(shorted.value).toEqual({ surely: undefined, likely: undefined, perhaps: undefined });
-    expect(widestGap(gap({ wear: 2 }), COIL, 10 as Megohm)).toEqual({ ok: false, error: ['Wear of the edges 2 lies outside 0 to 1.'] });
+    expect(widestGap(gap({ wear: 2 }), COIL, 10 as Megohm)).toEqual({ ok: false, error: [{ kind: 'outside', of: 'wear of the edges', value: 2, least: 0, most: 1 }] });
   });
 });

@@ -26,7 +26,7 @@ function wallFlux(more: Parameters<typeof duty>[0]): number {
 /** Seconds until the nose has gone 63 % of the way from a warm soak to full load. */
 function timeConstant(): number {
   const drive = prepareDrive(REFERENCE, [{ seconds: 600, duty: duty() }], 90 as Celsius);
-  if (!drive.ok) throw new Error(drive.error.join(' '));
+  if (!drive.ok) throw new Error(JSON.stringify(drive.error));
   const noses = driveSeconds(drive.value, REFERENCE, plug()).map(({ plug: { nose } }) => nose);
   const start = 90 + 273.15;
   return noses.findIndex((nose) => nose >= start + 0.632 * (noses.at(-1)! - start)) + 1;

@@ -51,10 +51,10 @@ describe('the tip', () => {
   it('widens its band outside the tried range and says why, and refuses what no engine does', () => {
     const [usual, odd] = [tipBand(gas(REFERENCE, duty({ lambda: 1.4 })), plug()), tipBand(gas(REFERENCE, duty({ lambda: 1.41 })), plug())];
     expect(usual.notes).toEqual([]);
-    expect(odd.notes).toEqual(['Lambda 1.41 lies outside 0.65 to 1.4.']);
+    expect(odd.notes).toEqual([{ kind: 'outside', of: 'lambda', value: 1.41, least: 0.65, most: 1.4 }]);
     expect(odd.high - odd.low).toBeGreaterThan(1.4 * (usual.high - usual.low));
     expect(gasAtPlug(REFERENCE, duty({ rpm: 0, lambda: 3 }))).toEqual({
-      ok: false, error: ['Speed 0 1/min lies outside 100 to 20000.', 'Lambda 3 lies outside 0.5 to 1.8.'],
+      ok: false, error: [{ kind: 'outside', of: 'speed', value: 0, least: 100, most: 20_000 }, { kind: 'outside', of: 'lambda', value: 3, least: 0.5, most: 1.8 }],
     });
   });
 
@@ -79,7 +79,7 @@ describe('the tip', () => {
 describe('a drive', () => {
   const prepared = (point: Duty, seconds: number) => {
     const drive = prepareDrive(REFERENCE, [{ seconds, duty: point }], 20 as Celsius);
-    if (!drive.ok) throw new Error(drive.error.join(' '));
+    if (!drive.ok) throw new Error(JSON.stringify(drive.error));
     return drive.value;
   };
 
@@ -104,9 +104,9 @@ describe('a drive', () => {
   });
 
   it('refuses half seconds, a week on the road and impossible cold', () => {
-    expect(prepareDrive(REFERENCE, [{ seconds: 0.5, duty: duty() }], 20 as Celsius)).toEqual({ ok: false, error: ['Phase 1: 0.5 s; whole seconds above 0 are allowed.'] });
+    expect(prepareDrive(REFERENCE, [{ seconds: 0.5, duty: duty() }], 20 as Celsius)).toEqual({ ok: false, error: [{ kind: 'not whole seconds', phase: 1, seconds: 0.5 }] });
     expect(prepareDrive(REFERENCE, [{ seconds: 700_000, duty: duty() }], -80 as Celsius)).toEqual({
-      ok: false, error: ['The drive lasts 700000 s; at most 86400 s are computed.', 'The engine starts at -80 °C; -60 °C is the least.'],
+      ok: false, error: [{ kind: 'drive too long', seconds: 700_000, most: 86_400 }, { kind: 'start too cold', celsius: -80, least: -60 }],
     });
     expect(prepareDrive(REFERENCE, [{ seconds: 5, duty: duty({ advance: 90 }) }], 20 as Celsius).ok).toBe(false);
   });

@@ -1,35 +1,14 @@
-import { airPressure, airTemperature, standardDensity } from '../../../core/mixture/atmosphere.ts';
-import { lambdaOnOtherAir, lambdaOnOtherFuel } from '../../../core/mixture/carburettor.ts';
-import { FUELS } from '../../../core/mixture/fuels.ts';
-import type { Engine as HeatEngine } from '../../../core/thermal/cycle.ts';
-import type { Duty } from '../../../core/thermal/tip.ts';
-import type { Engine } from '../../../shared/formats/engine.ts';
-import type { Celsius, Kilopascal, Metre, Millimetre } from '../../../shared/quantities.ts';
+import { airPressure, airTemperature, standardDensity } from '../mixture/atmosphere.ts';
+import { lambdaOnOtherAir, lambdaOnOtherFuel } from '../mixture/carburettor.ts';
+import { FUELS } from '../mixture/fuels.ts';
+import type { Engine as HeatEngine } from '../thermal/cycle.ts';
+import type { Duty } from '../thermal/tip.ts';
+import type { HeatSetting } from '../../shared/channels-heat.ts';
+import type { Engine } from '../../shared/formats/engine.ts';
+import type { Celsius, Kilopascal, Metre, Millimetre } from '../../shared/quantities.ts';
 
-export type FuelName = keyof typeof FUELS;
-export const FUEL_NAMES = Object.keys(FUELS) as readonly FuelName[];
-
-/** Everything on the screen that can be moved. */
-export type Setting = {
-  /** Share of the air the engine could take, 0 to 1. */
-  readonly load: number;
-  readonly rpm: number;
-  readonly lambda: number;
-  readonly advance: number;
-  /** kPa above the air outside. */
-  readonly boost: number;
-  /** °C */
-  readonly inlet: number;
-  readonly coolant: number;
-  /** m */
-  readonly altitude: number;
-  readonly heatStep: number;
-  /** mm */
-  readonly gap: number;
-  /** kV without a plug. */
-  readonly coil: number;
-  readonly fuel: FuelName;
-};
+/** A running that the model is asked about; load is the share of the air the engine could take, 0 to 1. */
+export type Setting = HeatSetting;
 export type Slider = Exclude<keyof Setting, 'fuel'>;
 
 /** Assumed where the engine's page does not say. */

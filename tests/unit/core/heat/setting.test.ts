@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerOf, ladderOf, placeOf, priceOf, LOADS, STEPS, type Rung } from '../../../../renderer/features/heat/answer.ts';
-import { dutyOf, fastest, heatEngine, lambdaReached, usualSetting, type Setting } from '../../../../renderer/features/heat/setting.ts';
+import { chanceAbove, hottestInside, ladderOf, priceOf, LOADS, STEPS, type Rung } from '../../../../core/heat/ladder.ts';
+import { answerOf } from '../../../../core/heat/spark-answer.ts';
+import { dutyOf, fastest, heatEngine, lambdaReached, usualSetting, type Setting } from '../../../../core/heat/setting.ts';
 import { PRIOR } from '../../../../core/thermal/belief.ts';
+import { TOO_HOT } from '../../../../core/thermal/limits.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
 
 const car: Engine = { use: 'road', cylinders: 4 };
@@ -53,13 +55,23 @@ describe('the ladder', () => {
     });
   });
 
-  it.each([[460, 800, 'inside'], [440, 800, 'soot at light load'], [460, 860, 'too hot at full load'], [440, 860, 'soot and heat'], [600, 910, 'pre-ignition at full load']])(
-    'from %i to %i °C: %s', (light, full, price) => {
-      const band = (middle: number) => ({ low: middle, middle, high: middle, basis: 'predicted', notes: [] });
-      expect(priceOf({ step: 0, bands: [band(light), band(full)] } as unknown as Rung)).toBe(price);
-    });
+  const band = (middle: number, half = 0) => ({ low: middle - half, middle, high: middle + half, basis: 'predicted', notes: [] });
+  const rung = (step: number, light: number, full: number): Rung =>
+    ({ step, bands: LOADS.map((_, i) => band(light + (i / (LOADS.length - 1)) * (full - light), 50)) }) as unknown as Rung;
 
-  it('has one word for each part of the scale', () => {
-    expect([300, 600, 870, 950].map(placeOf)).toEqual(['cold', 'window', 'hot', 'alarm']);
+  it('prices a heat value by the load from which it cleans itself, read between the loads computed', () => {
+    expect(priceOf(rung(0, 400, 800)).cleansFrom).toBeCloseTo(0.35 + (50 / 400) * 0.65, 10);
+    expect(priceOf(rung(0, 500, 800)).cleansFrom).toBe(LOADS[0]);
+    expect(priceOf(rung(0, 300, 440)).cleansFrom).toBeUndefined();
+  });
+
+  it('gives even chances to a tip whose band stands on a limit, and few to one a spread below (standard normal table: 5 % at 1.645 deviations)', () => {
+    expect(chanceAbove(band(850, 60), TOO_HOT)).toBeCloseTo(0.5, 6);
+    expect(chanceAbove(band(850 - Math.hypot(60, 35), 60), TOO_HOT)).toBeCloseTo(0.05, 3);
+  });
+
+  it('names the hottest heat value that is likely not too hot at full load, and none when all are', () => {
+    expect(hottestInside([rung(-1, 400, 700), rung(0, 450, 780), rung(1, 500, 900)])?.step).toBe(0);
+    expect(hottestInside([rung(-1, 600, 980), rung(0, 650, 1050)])).toBeUndefined();
   });
 });

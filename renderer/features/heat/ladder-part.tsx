@@ -1,0 +1,114 @@
+import { useMemo } from 'react';
+import { hottestInside, ladderOf, priceOf, type Rung } from '../../../core/heat/ladder.ts';
+import { LIMITS_OF_SOURCES, PRE_IGNITION, SELF_CLEANING, TOO_HOT, type SoftEdge } from '../../../core/thermal/limits.ts';
+import { useText } from '../../text/index.ts';
+import { Fold } from '../../ui/fold.tsx';
+import type { HeatBench } from './bench.ts';
+import styles from './heat.module.css';
+import { LadderChart } from './ladder-chart.tsx';
+import { Assumptions, AsSet, BasisMark } from './pieces.tsx';
+import { recordedMarks, type Mark } from './recorded-marks.ts';
+import { useHeatWords } from './use-words.ts';
+
+const HEADS = ['step', 'light', 'full', 'hot', 'cleans'] as const;
+
+function LadderTable({ rungs, step }: { rungs: readonly Rung[]; step: number }) {
+  const { heat } = useText();
+  const words = useHeatWords();
+  return (
+    <table className={styles.table} aria-label={heat.ladder}>
+      <thead><tr>{HEADS.map((head) => <th key={head} scope="col">{heat.table[head]}</th>)}</tr></thead>
+      <tbody>
+        {[...rungs].reverse().map((rung) => {
+          const [light, full, { tooHot, cleansFrom }] = [rung.bands[0], rung.bands.at(-1), priceOf(rung)];
+          return (
+            <tr key={rung.step} data-own={rung.step === step || undefined}>
+              <th scope="row">{heat.steps(rung.step)}</th>
+              <td>{light && words.celsius(light.middle)}</td><td>{full && words.tips(full)}</td><td>{words.percent(tooHot)}</td>
+              <td>{cleansFrom === undefined ? heat.never : words.percent(cleansFrom)}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+/** The question of the ladder and its answer in sentences. */
+function Verdict({ rungs }: { rungs: readonly Rung[] }) {
+  const { heat } = useText();
+  const words = useHeatWords();
+  const best = hottestInside(rungs);
+  const always = best?.cleansFrom !== undefined && best.cleansFrom <= 0.351;
+  return (
+    <div className={styles.verdict}>
+      <h2>{heat.question}</h2>
+      {best === undefined ? <p className={styles.answer}>{heat.verdictNone}</p> : (
+        <p className={styles.answer}>
+          {heat.verdict(best.step, words.percent(best.tooHot))} {always ? heat.costFree : heat.cost(best.cleansFrom === undefined ? undefined : words.percent(best.cleansFrom), best.step)}
+        </p>
+      )}
+      <p className={styles.soft}>{best !== undefined && best.step > 0 && `${heat.hotterNever} `}{heat.notAdvice}</p>
+    </div>
+  );
+}
+
+function Conflicts() {
+  const { heat } = useText();
+  const { celsius } = useHeatWords();
+  const spread = ({ middle, from, to }: SoftEdge): string => heat.band(celsius(middle), celsius(from), celsius(to));
+  const given = (value: number | undefined): string => (value === undefined ? '' : celsius(value));
+  return (
+    <Fold title={heat.conflicts}>
+      <table className={styles.table} aria-label={heat.conflicts}>
+        <thead><tr>{(['of', 'cleaning', 'hot', 'ignition'] as const).map((head) => <th key={head} scope="col">{heat.conflictHeads[head]}</th>)}</tr></thead>
+        <tbody>
+          {LIMITS_OF_SOURCES.map(({ of, cleaning, hot, ignition }) => (
+            <tr key={of}>
+              <th scope="row">{heat.sourcesOfLimits[of]}</th>
+              <td>{cleaning && (cleaning[1] === undefined ? celsius(cleaning[0]) : heat.range(celsius(cleaning[0]), celsius(cleaning[1])))}</td><td>{given(hot)}</td><td>{given(ignition)}</td>
+            </tr>
+          ))}
+          <tr data-own><th scope="row">{heat.conflictUsed}</th><td>{spread(SELF_CLEANING)}</td><td>{spread(TOO_HOT)}</td><td>{spread(PRE_IGNITION)}</td></tr>
+        </tbody>
+      </table>
+    </Fold>
+  );
+}
+
+function Marks({ marks }: { marks: readonly Mark[] }) {
+  const { heat } = useText();
+  const words = useHeatWords();
+  return (
+    <div>
+      <h3>{heat.marks}</h3>
+      {marks.length === 0 ? <p className={styles.soft}>{heat.noMarks}</p> : (
+        <ol className={styles.marks}>
+          {marks.map(({ id, date, duty, setting, band }) => (
+            <li key={id}>{heat.mark(date ?? heat.told.undated, duty)}; {words.running(setting)}: <strong>{words.tips(band)}</strong></li>
+          ))}
+        </ol>
+      )}
+    </div>
+  );
+}
+
+/** Which heat value keeps this engine inside the window, and at what price. */
+export function LadderPart({ id, engine, setting, learned, record }: HeatBench) {
+  const { heat } = useText();
+  const rungs = useMemo(() => ladderOf(engine, setting, learned.belief), [engine, setting, learned]);
+  const marks = useMemo(() => recordedMarks(record, learned.belief), [record, learned]);
+  return (
+    <>
+      <Verdict rungs={rungs} />
+      <section className={styles.block} aria-label={heat.ladder}>
+        <div className={styles.line}><BasisMark basis={learned.belief.readings > 0 ? 'calibrated' : 'predicted'} /><AsSet id={id} setting={setting} /></div>
+        <LadderChart rungs={rungs} step={setting.heatStep} marks={marks} />
+        <LadderTable rungs={rungs} step={setting.heatStep} />
+        <Assumptions engine={engine} />
+      </section>
+      <Marks marks={marks} />
+      <Conflicts />
+    </>
+  );
+}
