@@ -13,7 +13,7 @@ const shows = (plug: PlugEvidence, term: { readonly plug: string; readonly is: r
   plug.seen.some((o) => o.finding === term.plug && term.is.includes(o.value));
 
 function contradictions(plug: PlugEvidence, knowledge: Knowledge): string[] {
-  return knowledge.contradictions.filter((c) => shows(plug, c.first) && shows(plug, c.second)).map((c) => c.words);
+  return knowledge.contradictions.filter((c) => shows(plug, c.first) && (c.second === undefined || shows(plug, c.second))).map((c) => c.words);
 }
 
 function missing(plug: PlugEvidence, verdict: PlugVerdict['verdict']): string[] {

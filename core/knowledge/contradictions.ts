@@ -1,6 +1,6 @@
-import { COMMON_PRACTICE, type Contradiction } from './types.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, type Contradiction } from './types.ts';
 
-/** Pairs of findings on one plug that make a reader look twice. */
+/** Pairs of findings on one plug that make a reader look twice, and values that say less than a second look would. */
 export const CONTRADICTIONS: readonly Contradiction[] = [
   {
     id: 'black-yet-bare', first: { plug: 'noseColour', is: ['black'] }, second: { plug: 'deposit', is: ['none'] },
@@ -81,6 +81,41 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
     id: 'fires-yet-open', first: { plug: 'firing', is: ['fires'] }, second: { plug: 'bridge', is: ['gap bridged', 'core bridged'] },
     words: 'A bridged plug cannot fire: was the bridge there while the engine ran?',
     because: 'A bridge is a short.', source: 'S05',
+  },
+  {
+    id: 'wet-with-what', first: { plug: 'deposit', is: ['wet of unknown kind'] },
+    words: 'Wet with what? Wipe it on paper: fuel smells and dries off, oil stays greasy and black, water or coolant beads up or feels sticky.',
+    because: 'Oil, fuel and water have quite different causes.', source: COMMON_PRACTICE,
+  },
+  {
+    id: 'carbon-of-which-kind', first: { plug: 'deposit', is: ['carbon of unknown kind'] },
+    words: 'What kind of carbon? Rub it: dry soot wipes off, oily carbon smears, hard carbon stays.',
+    because: 'Dry soot speaks of mixture, use and spark, oily and hard carbon of oil.', source: ['S16', 'S17'],
+  },
+  {
+    id: 'lead-of-which-form', first: { plug: 'deposit', is: ['lead of unknown form'] },
+    words: 'Beads or film? Look into the cavity with a lens: beads can short the plug, a film leaks when hot.',
+    because: 'Beads are picked out, a film is cleaned off.', source: ['S53', 'S17'],
+  },
+  {
+    id: 'fouled-with-what', first: { plug: 'overall', is: ['fouled, kind unknown'] },
+    words: 'Fouled with what? Note whether the deposit is dry soot, wet, lead, ash or a glaze; the causes differ.',
+    because: 'Every kind of fouling has causes of its own.', source: ['S01', 'S17'],
+  },
+  {
+    id: 'insulation-clean-and-again', first: { plug: 'insulation', is: ['low', 'shunted'] },
+    words: 'Clean and dry the plug and measure its insulation again: soot or damp make a sound plug read low.',
+    because: 'A reading below 10 MΩ is judged after cleaning.', source: 'W1',
+  },
+  {
+    id: 'beads-of-what', first: { plug: 'specks', is: ['shiny beads'] },
+    words: 'Press a needle on the beads under a lens: soft metal that smears points to piston aluminium, hard ones to oil or fuel additives.',
+    because: 'Race practice and one columnist read shiny beads differently.', source: ['S59', FROM_MEMORY],
+  },
+  {
+    id: 'corona-or-leak', first: { plug: 'body', is: ['corona stain'] }, second: { plug: 'insulator', is: ['loose in shell'] },
+    words: 'With a loose insulator the stain may be gas: streaks that run up from the crimp are a leak, an even ring is corona.',
+    because: 'Gas past the joint leaves uneven streaks upward.', source: ['W2', FROM_MEMORY],
   },
   {
     id: 'tight-yet-loose', first: { plug: 'removalTorque', is: ['as fitted'] }, second: { plug: 'seat', is: ['loose when removed', 'loose with leakage marks'] },

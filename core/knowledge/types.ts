@@ -172,11 +172,11 @@ export type StopRule = { readonly id: string; readonly words: string; readonly a
 /** Shown always when `when` is absent, otherwise when one of its terms holds somewhere in the sheet. */
 export type Caution = { readonly id: string; readonly words: string; readonly when?: readonly Term[] } & Grounds;
 
-/** Two findings that hardly ever stand on one plug together. */
+/** What calls for a second look: two findings that hardly ever stand on one plug together, or one that says less than could be seen. */
 export type Contradiction = {
   readonly id: string;
   readonly first: { readonly plug: PlugFindingName; readonly is: readonly string[] };
-  readonly second: { readonly plug: PlugFindingName; readonly is: readonly string[] };
+  readonly second?: { readonly plug: PlugFindingName; readonly is: readonly string[] };
   readonly words: string;
 } & Grounds;
 

@@ -15,7 +15,7 @@ export const termsNameRealValues: KnowledgeRule = {
       ...kb.stopRules.flatMap(({ id, anyOf }) => anyOf.flat().map((term) => ({ id, term }))),
       ...kb.barsOnHotter.flatMap(({ id, anyOf }) => anyOf.map((term) => ({ id, term }))),
       ...kb.cautions.flatMap(({ id, when }) => (when ?? []).map((term) => ({ id, term }))),
-      ...kb.contradictions.flatMap(({ id, first, second }) => [first, second].map((term) => ({ id, term }))),
+      ...kb.contradictions.flatMap(({ id, first, second }) => [first, ...(second === undefined ? [] : [second])].map((term) => ({ id, term }))),
     ];
     for (const { id, term } of terms) for (const value of unknownValues(term)) report(id, `asks for "${value}", which that finding does not have`);
     for (const { id, anyOf } of kb.stopRules) if (anyOf.length === 0 || anyOf.some((all) => all.length === 0)) report(id, 'has an alternative without any term');

@@ -4,6 +4,7 @@ import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useText } from '../../text/index.ts';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { Judgement } from '../../ui/judgement.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { documentsOf, Reason } from './line-row.tsx';
 import lineStyles from './lines.module.css';
 import styles from './page.module.css';
@@ -35,12 +36,13 @@ function Alternatives({ of }: { of: readonly (readonly Term[])[] }) {
 }
 
 export function StopPage({ rule }: { rule: StopRule }) {
+  const told = useTold();
   const { knowledge: { rules, because }, findings } = useText();
   return (
     <>
       <header className={styles.head}>
         <p className={styles.called}><Judgement tone="stop">{findings.stop}</Judgement> {rules.stopAbout}</p>
-        <h2>{rule.words}</h2>
+        <h2>{told.sentence(rule.words)}</h2>
       </header>
       <Part title={because}><Reason {...rule} /></Part>
       <Part title={rules.speaks}><Alternatives of={rule.anyOf} /></Part>
@@ -50,11 +52,12 @@ export function StopPage({ rule }: { rule: StopRule }) {
 }
 
 export function BarPage({ bar }: { bar: Bar }) {
+  const told = useTold();
   const { rules, because } = useText().knowledge;
   return (
     <>
       <header className={styles.head}>
-        <h2>{sentenceStart(bar.sign)}</h2>
+        <h2>{told.sentence(sentenceStart(bar.sign))}</h2>
         <p className={styles.lead}>{rules.barAbout}</p>
       </header>
       <Part title={because}><Reason {...bar} /></Part>
@@ -65,13 +68,14 @@ export function BarPage({ bar }: { bar: Bar }) {
 }
 
 export function ContradictionPage({ contradiction }: { contradiction: Contradiction }) {
+  const told = useTold();
   const { rules, because } = useText().knowledge;
   const { first, second } = contradiction;
   return (
     <>
-      <header className={styles.head}><h2>{contradiction.words}</h2></header>
+      <header className={styles.head}><h2>{told.sentence(contradiction.words)}</h2></header>
       <Part title={rules.first}><Alternatives of={[[first]]} /></Part>
-      <Part title={rules.second}><Alternatives of={[[second]]} /></Part>
+      {second !== undefined && <Part title={rules.second}><Alternatives of={[[second]]} /></Part>}
       <Part title={because}><Reason {...contradiction} /></Part>
       <SourcesHere ids={documentsOf([contradiction])} />
     </>
@@ -79,10 +83,11 @@ export function ContradictionPage({ contradiction }: { contradiction: Contradict
 }
 
 export function CautionPage({ caution }: { caution: Caution }) {
+  const told = useTold();
   const { rules, because } = useText().knowledge;
   return (
     <>
-      <header className={styles.head}><h2>{caution.words}</h2></header>
+      <header className={styles.head}><h2>{told.sentence(caution.words)}</h2></header>
       <Part title={because}><Reason {...caution} /></Part>
       <Part title={rules.speaks}>{caution.when === undefined ? <p>{rules.always}</p> : <Alternatives of={caution.when.map((term) => [term])} />}</Part>
       <SourcesHere ids={documentsOf([caution])} />

@@ -7,7 +7,7 @@ const anyOf = (words: readonly string[]): string => (words.length < 2 ? words.jo
 const count = (n: number, one: string, several: string): string => `${n} ${n === 1 ? one : several}`;
 
 const shelves: Readonly<Record<Shelf, string>> = {
-  looks: 'Appearances', causes: 'Causes', checks: 'Checks', stops: 'Stop rules', bars: 'Bars on a hotter plug', contradictions: 'Contradictions', cautions: 'Cautions',
+  looks: 'Appearances', causes: 'Causes', checks: 'Checks', stops: 'Stop rules', bars: 'Bars on a hotter plug', contradictions: 'Second looks', cautions: 'Cautions',
   sources: 'Sources', yours: 'Your own lines', here: 'In this reading',
 };
 
@@ -116,7 +116,7 @@ const causes = {
   gives: 'What the engine may do',
   moved: 'What makes it likelier or less likely',
   cure: 'What to do',
-  firstCheck: 'Look here first',
+  firstCheck: 'Look in this order',
   checks: 'Checks that can tell',
   heat: 'Heat value',
   barred: 'With a sign of this, no hotter plug.',
@@ -129,7 +129,8 @@ const causes = {
 const checks = {
   how: 'How it is done',
   minutes: (minutes: string): string => `about ${minutes} min`,
-  where: { cylinder: 'on one cylinder', engine: 'once for the engine' },
+  where: { cylinder: 'On one cylinder', engine: 'Once for the engine' },
+  at: { cylinder: 'on one cylinder', engine: 'once for the engine' },
   tells: 'What the outcome speaks for',
   outcome: (what: string, value: string): string => `${what}: ${value}`,
   looksFor: 'It looks for',
