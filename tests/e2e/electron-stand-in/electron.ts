@@ -8,3 +8,4 @@ export { ipcMain } from './ipc-main.ts';
 export { protocol } from './protocol.ts';
 export { session } from './session.ts';
 export { dialog, Menu, screen } from './desktop.ts';
+export { utilityProcess } from './utility-process.ts';

@@ -102,3 +102,26 @@ describe('step 2, heat entries', () => {
     connection.raw.close();
   });
 });
+
+describe('step 4, photos', () => {
+  const file = { sha256: 'f'.repeat(64), bytes: 10, format: 'jpeg', width: 400, height: 300, colour: 'yes' as const, taken_at: null, camera: null, problem: null };
+  const photo = {
+    id: 'p', engine_id: 'e', reading_id: 'r', sha256: file.sha256, name: 'plug.jpg', shown_at: at, cylinder: null, position: null, view: 'end-on' as const, place_order: 0,
+    white: null, geometry: null, measure: null, annotations: '[]', added_at: at, removed_at: null,
+  };
+
+  it('keeps what a library of the form before held, and takes photos of its readings, the same bytes once a reading', async () => {
+    const connection = connect(freshFile(), { readOnly: false });
+    await migrate(connection, MIGRATIONS.slice(0, 3));
+    await connection.db.insertInto('engine').values(engineRow).execute();
+    await connection.db.insertInto('reading').values(readingRow).execute();
+    await migrate(connection, MIGRATIONS.slice(0, 4));
+    expect(await connection.db.selectFrom('reading').selectAll().execute()).toEqual([readingRow]);
+    await expect(connection.db.insertInto('photo').values(photo).execute()).rejects.toThrow('FOREIGN KEY');
+    await connection.db.insertInto('photo_file').values(file).execute();
+    await connection.db.insertInto('photo').values(photo).execute();
+    await expect(connection.db.insertInto('photo').values({ ...photo, id: 'q' }).execute()).rejects.toThrow('UNIQUE');
+    expect(await connection.db.selectFrom('photo').selectAll().execute()).toEqual([photo]);
+    connection.raw.close();
+  });
+});
