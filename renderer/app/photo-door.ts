@@ -2,8 +2,8 @@ import type { AppError } from '../../shared/channels.ts';
 import type { IncomingPhoto } from '../../shared/channels-photo.ts';
 import { err, type Result } from '../../shared/result.ts';
 
-/** `small` at most 320 pixels long, `screen` 2048, `full` all of them; `original` is the file itself, to be saved. */
-export type PhotoSize = 'small' | 'screen' | 'full' | 'original';
+/** `small` at most 320 pixels long, `screen` 2048, `full` all of them; to be saved: `export` without personal data, `original` the file itself. */
+export type PhotoSize = 'small' | 'screen' | 'full' | 'export' | 'original';
 
 export const photoAddress = (id: string, size: PhotoSize): string => `/photos/${encodeURIComponent(id)}/${size}`;
 

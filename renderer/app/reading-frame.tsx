@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { AppError } from '../../shared/channels.ts';
+import { DropPhotos } from '../features/photos/index.ts';
 import { useStore } from '../state/store.ts';
 import { useText } from '../text/index.ts';
 import { Button } from '../ui/button.tsx';
@@ -59,11 +60,11 @@ function useReadingKeys(id: string): void {
   const go = (station: Station) => () => navigate({ page: 'reading', id, station });
   useKeys({
     'Ctrl Z': undo, 'Ctrl Shift Z': redo, 'Ctrl Y': redo,
-    'Alt 1': go('run'), 'Alt 2': go('plugs'), 'Alt 3': go('cylinders'), 'Alt 4': go('findings'),
+    'Alt 1': go('run'), 'Alt 2': go('plugs'), 'Alt 3': go('photos'), 'Alt 4': go('cylinders'), 'Alt 5': go('findings'),
   });
 }
 
-/** A reading on the bench: its head, the four stations, and the station at work, which has the rest of the window to itself. */
+/** A reading on the bench: its head, the stations, and the station at work, which has the rest of the window to itself. */
 export function ReadingFrame({ id, station, sheets }: { id: string; station: Station; sheets: Sheets }) {
   const text = useText();
   const { open, problem } = useOpened(id);
@@ -92,6 +93,7 @@ export function ReadingFrame({ id, station, sheets }: { id: string; station: Sta
         <ErrorBoundary key={station} text={text}><StationScreen station={station} /></ErrorBoundary>
       </main>
       <ClosedQuestion />
+      <DropPhotos readingId={id} onGiven={() => navigate({ page: 'reading', id, station: 'photos' })} />
     </div>
   );
 }

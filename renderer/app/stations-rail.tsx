@@ -1,22 +1,28 @@
 import { enteredCounts } from '../state/entered.ts';
+import { usePhotoCount } from '../features/photos/index.ts';
 import { useDiagnosis, useFindings, useSheet } from '../state/hooks.ts';
 import { useText } from '../text/index.ts';
 import { ToneShape } from '../ui/judgement.tsx';
 import { hrefOf, STATIONS, type Station } from './route.ts';
 import styles from './stations-rail.module.css';
 
-function useNotes(): Readonly<Record<Station, string>> {
-  const { counts } = useText().shell;
+function useNotes(readingId: string): Readonly<Record<Station, string>> {
+  const text = useText();
+  const { counts } = text.shell;
   const { run, plugs, plugsInAll, cylinders } = enteredCounts(useSheet());
   const diagnosis = useDiagnosis();
   const findings = run + plugs + cylinders === 0 ? 'none' : diagnosis.kind;
-  return { run: counts.entered(run), plugs: counts.plugs(plugs, plugsInAll), cylinders: counts.entered(cylinders), findings: counts.findings[findings] };
+  const photos = usePhotoCount(readingId);
+  return {
+    run: counts.entered(run), plugs: counts.plugs(plugs, plugsInAll), photos: photos === undefined ? '' : text.photos.count(photos),
+    cylinders: counts.entered(cylinders), findings: counts.findings[findings],
+  };
 }
 
-/** The four stations of a reading, each with what is entered there. */
+/** The stations of a reading, each with what is entered there. */
 export function StationsRail({ id, station }: { id: string; station: Station }) {
   const { shell } = useText();
-  const notes = useNotes();
+  const notes = useNotes(id);
   const stops = (useFindings()?.stop.length ?? 0) > 0;
   return (
     <nav className={styles.rail} aria-label={shell.stationsName}>

@@ -10,6 +10,7 @@ export const UndoGlyph = () => <Glyph><path d="M7 4 3 8l4 4M3.5 8H12a4.5 4.5 0 0
 export const RedoGlyph = () => <Glyph><path d="m13 4 4 4-4 4M16.5 8H8a4.5 4.5 0 0 0 0 9h4" /></Glyph>;
 export const CloseGlyph = () => <Glyph><path d="m4.5 4.5 11 11m0-11-11 11" /></Glyph>;
 export const AddGlyph = () => <Glyph><path d="M10 3.5v13M3.5 10h13" /></Glyph>;
+export const LessGlyph = () => <Glyph><path d="M3.5 10h13" /></Glyph>;
 export const BackGlyph = () => <Glyph><path d="m11.5 4-6 6 6 6M6 10h11" /></Glyph>;
 export const UnfoldGlyph = () => <Glyph><path d="m5 8 5 5 5-5" /></Glyph>;
 export const TickGlyph = () => <Glyph><path d="m4 10.5 4 4 8-9" /></Glyph>;
