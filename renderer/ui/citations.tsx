@@ -1,6 +1,7 @@
 import { Popover } from 'radix-ui';
 import { Fragment } from 'react';
-import { COMMON_PRACTICE, FROM_MEMORY } from '../../core/knowledge/types.ts';
+import { COMMON_PRACTICE, FROM_MEMORY, OWN_LINE } from '../../core/knowledge/types.ts';
+import { hrefOf } from '../app/route.ts';
 import { useText } from '../text/index.ts';
 import { GlyphButton } from './button.tsx';
 import styles from './citations.module.css';
@@ -12,6 +13,7 @@ function Citation({ id }: { id: string }) {
   const source = sourceOf(id);
   if (id === COMMON_PRACTICE) return <span className={styles.honest}>{text.commonPractice}</span>;
   if (id === FROM_MEMORY) return <span className={styles.honest}>{text.fromMemory}</span>;
+  if (id === OWN_LINE) return <span className={styles.honest}>{text.own}</span>;
   if (source === undefined) return <span className={styles.honest}>{id}</span>;
   return (
     <Popover.Root>
@@ -19,7 +21,7 @@ function Citation({ id }: { id: string }) {
       <Popover.Portal>
         <Popover.Content className={styles.sheet} sideOffset={4} collisionPadding={12} aria-label={text.open(id)}>
           <p className={styles.title}>{source.title}</p>
-          <p className={styles.read}>{text.read(source.read)}</p>
+          <p className={styles.read}>{text.read(source.read)} <a href={hrefOf({ page: 'knowledge', shelf: 'sources', entry: id })}>{text.all}</a></p>
           <Popover.Close asChild><GlyphButton name={text.close}><CloseGlyph /></GlyphButton></Popover.Close>
         </Popover.Content>
       </Popover.Portal>

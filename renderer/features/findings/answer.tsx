@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Findings, NextCheck } from '../../../shared/formats/findings.v1.ts';
+import { hrefOf as addressOf } from '../../app/route.ts';
+import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { useTold } from '../../ui/use-told.ts';
 import { Causes } from './causes.tsx';
@@ -54,11 +56,15 @@ export function Closing({ findings }: { findings: Findings }) {
   const told = useTold();
   const cautions = findings.cautions.length > 0 ? findings.cautions.map(told.sentence) : [text.noCautions];
   return (
+  const id = useStore((state) => state.reading?.id);
     <footer className={styles.closing}>
       <h2>{text.cautions}</h2>
       <ul className={styles.cautions}>{cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>
       <SourceList ids={cited(findings)} />
-      <p className={styles.version}>{text.madeWith(findings.knowledge.version)}</p>
+      <p className={styles.version}>
+        {text.madeWith(findings.knowledge.version, findings.knowledge.shopLines?.length ?? 0)}{' '}
+        {id !== undefined && <a className={styles.onScreen} href={addressOf({ page: 'knowledge', shelf: 'here', entry: id })}>{text.spoke}</a>}
+      </p>
     </footer>
   );
 }

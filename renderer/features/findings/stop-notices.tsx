@@ -1,6 +1,7 @@
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
 import { useTold } from '../../ui/use-told.ts';
+import { entryHref } from '../knowledge/index.ts';
 import styles from './stop-notices.module.css';
 
 /** Rules that outrank every belief. Unmissable by word and by shape: an eight-sided sign and a heavy frame. */
@@ -15,7 +16,11 @@ export function StopNotices({ stop }: { stop: Findings['stop'] }) {
         <h2 id="findings-stop">{text.stop}</h2>
         <p className={styles.about}>{text.stopAbout}</p>
         <ul className={styles.rules}>
-          {stop.map(({ rule, cylinder, why }) => <li key={`${rule} ${cylinder}`}>{told.sentence(why)}</li>)}
+          {stop.map(({ rule, cylinder, why }) => (
+            <li key={`${rule} ${cylinder}`}>
+              {told.sentence(why)} <a className={styles.look} href={entryHref('stops', rule)} aria-label={text.lookUpLine(told.sentence(why))}>{text.lookUp}</a>
+            </li>
+          ))}
         </ul>
       </div>
     </section>

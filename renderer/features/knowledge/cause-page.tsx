@@ -4,6 +4,7 @@ import type { Cause } from '../../../core/knowledge/types.ts';
 import { useText } from '../../text/index.ts';
 import { formatNumber } from '../../text/numbers.ts';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
+import { useTold } from '../../ui/use-told.ts';
 import { AddLine } from './add-line.tsx';
 import { entryHref } from './addresses.ts';
 import { documentsOf, LineRow } from './line-row.tsx';
@@ -20,18 +21,19 @@ const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 
 function Facts({ cause }: { cause: Cause }) {
   const { knowledge: { checks } } = useLooking();
   const text = useText().knowledge;
+  const told = useTold();
   const { causes } = text;
   const heat = [cause.heatStep && causes.step[cause.heatStep], BARRING.includes(cause.kind) && causes.barred, cause.harmless && causes.harmless].filter((line) => typeof line === 'string');
   const known = cause.checks.flatMap((id) => checks.filter((check) => check.id === id));
   return (
     <dl className={styles.facts}>
-      <dt>{causes.cure}</dt><dd>{cause.cure}</dd>
-      {known.length > 0 && <><dt>{causes.firstCheck}</dt><dd><ol className={styles.plain}>{known.map(({ id, name }) => <li key={id}><a href={entryHref('checks', id)}>{name}</a></li>)}</ol></dd></>}
+      <dt>{causes.cure}</dt><dd>{told.sentence(cause.cure)}</dd>
+      {known.length > 0 && <><dt>{causes.firstCheck}</dt><dd><ol className={styles.plain}>{known.map(({ id, name }) => <li key={id}><a href={entryHref('checks', id)}>{told.check(id, name)}</a></li>)}</ol></dd></>}
       <dt>{causes.reaches}</dt><dd>{text.scopes[cause.scope]}{cause.part !== undefined && `. ${causes.part(cause.part)}`}</dd>
       <dt>{causes.prior}</dt><dd>{cause.prior} <span className={styles.soft}>({text.intro.inHundred(formatNumber(100 * PRIORS[cause.prior], 1))})</span></dd>
       {cause.needs !== undefined && <><dt>{causes.needs}</dt><dd>{text.needs(cause.needs).join('; ')}</dd></>}
       {heat.length > 0 && <><dt>{causes.heat}</dt><dd>{heat.join(' ')}</dd></>}
-      {cause.synonyms.length > 0 && <><dt>{causes.also}</dt><dd className={styles.soft}>{cause.synonyms.join(', ')}</dd></>}
+      {cause.synonyms.length > 0 && <><dt>{causes.also}</dt><dd className={styles.soft}>{cause.synonyms.map(told.sentence).join(', ')}</dd></>}
     </dl>
   );
 }
@@ -39,6 +41,7 @@ function Facts({ cause }: { cause: Cause }) {
 function Makes({ cause }: { cause: Cause }) {
   const { knowledge: { conditions } } = useLooking();
   const text = useText().knowledge;
+  const told = useTold();
   return (
     <Part title={text.causes.makes}>
       <ul className={lineStyles.lines}>
@@ -49,7 +52,7 @@ function Makes({ cause }: { cause: Cause }) {
               <div className={lineStyles.withTip}>
                 {condition !== undefined && <span className={lineStyles.tip}><DrawnTip tip={typicalTip(condition)} view="end" size={56} seed={condition.id} title="" /></span>}
                 <div>
-                  <a className={lineStyles.what} href={entryHref('looks', link.condition)}>{condition?.name ?? link.condition}</a>
+                  <a className={lineStyles.what} href={entryHref('looks', link.condition)}>{told.sentence(condition?.name ?? link.condition)}</a>
                   <StrengthWord word={link.strength} />
                 </div>
               </div>
@@ -96,14 +99,15 @@ function Moved({ cause }: { cause: Cause }) {
 /** One cause: what it does to the plug and to the engine, how common it is, what moves it, how to tell it and what to do. */
 export function CausePage({ cause }: { cause: Cause }) {
   const text = useText().knowledge;
+  const name = useTold().cause(cause.id, cause.name);
   return (
     <>
       <header className={styles.head}>
-        <h2>{cause.name}</h2>
+        <h2>{name}</h2>
         <p className={styles.called}>{text.kinds[cause.kind]}</p>
       </header>
       <Facts cause={cause} />
-      <div className={styles.tools}><AddLine of={cause.id} name={cause.name} /></div>
+      <div className={styles.tools}><AddLine of={cause.id} name={name} /></div>
       <Makes cause={cause} />
       <Shows cause={cause} />
       <Gives owner={cause} title={text.causes.gives} />

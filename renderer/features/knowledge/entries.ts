@@ -20,16 +20,20 @@ function sourceEntries({ sources }: Knowledge, text: Text): Entry[] {
 }
 
 /** All that can be looked up, shelf by shelf, each shelf in the order of the knowledge. */
-export function entriesOf(knowledge: Knowledge, text: Text): readonly Entry[] {
+export function entriesOf(knowledge: Knowledge, text: Text, told: Text['told']): readonly Entry[] {
   const { conditions, causes, checks, stopRules, barsOnHotter, contradictions, cautions } = knowledge;
+  const said = told.sentence;
   return [
-    ...conditions.map(({ id, name, verdict, meaning, shows }) => entry('looks', id, name, text.findings.verdicts[verdict], meaning, ...shows.map(({ is }) => is))),
-    ...causes.map(({ id, name, kind, synonyms, gives }) => entry('causes', id, name, text.knowledge.kinds[kind], ...synonyms, ...gives.map(({ symptom }) => symptom))),
-    ...checks.map(({ id, name, scope, how }) => entry('checks', id, name, text.knowledge.checks.where[scope], how)),
-    ...stopRules.map(({ id, words, because }) => entry('stops', id, words, '', because)),
-    ...barsOnHotter.map(({ id, sign, because, anyOf }) => entry('bars', id, sentenceStart(sign), '', because, ...anyOf.map(text.knowledge.term))),
-    ...contradictions.map(({ id, words, because }) => entry('contradictions', id, words, '', because)),
-    ...cautions.map(({ id, words }) => entry('cautions', id, words, '')),
+    ...conditions.map(({ id, name, verdict, meaning, shows }) => (
+      entry('looks', id, said(name), text.findings.verdicts[verdict], said(meaning), ...shows.map(({ is }) => is)))),
+    ...causes.map(({ id, name, kind, synonyms, gives }) => (
+      entry('causes', id, told.cause(id, name), text.knowledge.kinds[kind], ...synonyms.map(said), ...gives.map(({ symptom }) => symptom)))),
+    ...checks.map(({ id, name, scope, how }) => entry('checks', id, told.check(id, name), text.knowledge.checks.where[scope], said(how))),
+    ...stopRules.map(({ id, words, because }) => entry('stops', id, said(words), '', said(because))),
+    ...barsOnHotter.map(({ id, sign, because, anyOf }) => (
+      entry('bars', id, anyOf.map(text.knowledge.term).join('; '), said(sentenceStart(sign)), said(because)))),
+    ...contradictions.map(({ id, words, because }) => entry('contradictions', id, said(words), '', said(because))),
+    ...cautions.map(({ id, words }) => entry('cautions', id, said(words), '')),
     ...sourceEntries(knowledge, text),
   ];
 }

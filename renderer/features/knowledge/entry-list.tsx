@@ -27,11 +27,19 @@ function onArrow(event: KeyboardEvent<HTMLElement>): void {
   next.focus();
 }
 
+/** Scrolls the list, and nothing else, until its entry is seen. */
+function intoView(link: HTMLElement): void {
+  const list = link.closest('nav');
+  if (list === null) return;
+  const [of, within] = [link.getBoundingClientRect(), list.getBoundingClientRect()];
+  if (of.top < within.top || of.bottom > within.bottom) list.scrollTop += of.top - within.top - list.clientHeight / 3;
+}
+
 function Item({ entry, here }: { entry: Entry; here: boolean }) {
   const { knowledge: { conditions } } = useLooking();
   const condition = entry.shelf === 'looks' ? conditions.find(({ id }) => id === entry.id) : undefined;
   const link = useRef<HTMLAnchorElement>(null);
-  useEffect(() => { if (here) link.current?.scrollIntoView({ block: 'nearest' }); }, [here]);
+  useEffect(() => { if (here && link.current !== null) intoView(link.current); }, [here]);
   return (
     <li>
       <a ref={link} className={styles.item} href={entryHref(entry.shelf, entry.id)} aria-current={here ? 'page' : undefined}>

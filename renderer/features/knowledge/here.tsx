@@ -12,6 +12,7 @@ import { Belief } from '../../ui/belief.tsx';
 import { ButtonLink } from '../../ui/button.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { OwnMark } from '../../ui/own-mark.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { entryHref, lineHref } from './addresses.ts';
 import { lineWords } from './line-words.ts';
 import lineStyles from './lines.module.css';
@@ -25,14 +26,15 @@ const bitsText = (bits: number): string => `${bits > 0 ? '+' : '−'}${formatNum
 function FactRow({ fact }: { fact: Fact }) {
   const { knowledge } = useLooking();
   const text = useText().knowledge;
+  const told = useTold();
   return (
     <li className={lineStyles.line}>
       <div className={lineStyles.says}>
-        <span className={lineStyles.what}>{fact.text}</span><span className={lineStyles.spoke}>{text.here.bits(bitsText(fact.bits))}</span>
+        <span className={lineStyles.what}>{told.sentence(fact.text)}</span><span className={lineStyles.spoke}>{text.here.bits(bitsText(fact.bits))}</span>
       </div>
       <div className={lineStyles.reason}>
         {(fact.lines ?? []).length === 0 && <p className={styles.soft}>{text.here.noLine}</p>}
-        {fact.lines?.map((key) => <p key={key}><a href={lineHref(key, knowledge)}>{lineWords(key, knowledge, text)}</a></p>)}
+        {fact.lines?.map((key) => <p key={key}><a href={lineHref(key, knowledge)}>{lineWords(key, knowledge, { knowledge: text, told })}</a></p>)}
         {fact.addedBy !== undefined && <p><OwnMark by={fact.addedBy} /></p>}
       </div>
     </li>
@@ -40,9 +42,10 @@ function FactRow({ fact }: { fact: Fact }) {
 }
 
 function CauseSpoken({ spoken: { cause, facts } }: { spoken: Spoken }) {
+  const told = useTold();
   return (
     <div className={styles.group}>
-      <h4 className={styles.called}><a href={entryHref('causes', cause.id.split(' @ ')[0] ?? cause.id)}>{cause.name}</a> <Belief value={cause.belief} /></h4>
+      <h4 className={styles.called}><a href={entryHref('causes', cause.id.split(' @ ')[0] ?? cause.id)}>{told.cause(cause.id, cause.name)}</a> <Belief value={cause.belief} /></h4>
       <ul className={lineStyles.lines}>{facts.map((fact) => <FactRow key={`${fact.about} ${fact.text}`} fact={fact} />)}</ul>
     </div>
   );
@@ -50,15 +53,18 @@ function CauseSpoken({ spoken: { cause, facts } }: { spoken: Spoken }) {
 
 function Rules({ findings, sheet }: { findings: Findings; sheet: ReadingSheet }) {
   const { knowledge } = useLooking();
-  const { here, rules } = useText().knowledge;
+  const { here, rules, term } = useText().knowledge;
+  const told = useTold();
   const bars = barsFor(knowledge.barsOnHotter, evidenceOf(sheet));
   return (
     <>
       <Part title={here.stops}>
-        {findings.stop.length === 0 ? <p>{here.noStops}</p> : <ul className={styles.plain}>{findings.stop.map(({ rule, why }) => <li key={rule}><a href={entryHref('stops', rule)}>{why}</a></li>)}</ul>}
+        {findings.stop.length === 0 ? <p>{here.noStops}</p> : <ul className={styles.plain}>{findings.stop.map(({ rule, why }) => <li key={rule}><a href={entryHref('stops', rule)}>{told.sentence(why)}</a></li>)}</ul>}
       </Part>
       <Part title={here.bars}>
-        {bars.length === 0 ? <p>{here.noBars}</p> : <ul className={styles.plain}>{bars.map(({ id, sign }) => <li key={id}><a href={entryHref('bars', id)}>{rules.sign(sign)}</a></li>)}</ul>}
+        {bars.length === 0 ? <p>{here.noBars}</p> : <ul className={styles.plain}>{bars.map(({ id, sign, anyOf }) => (
+          <li key={id}><a href={entryHref('bars', id)}>{rules.bar(told.sentence(sign), anyOf.map(term))}</a></li>
+        ))}</ul>}
       </Part>
     </>
   );
@@ -66,10 +72,11 @@ function Rules({ findings, sheet }: { findings: Findings; sheet: ReadingSheet })
 
 function Checks({ findings }: { findings: Findings }) {
   const { here } = useText().knowledge;
+  const told = useTold();
   const advised = [...findings.plugs.flatMap(({ nextChecks }) => nextChecks), ...findings.engine.nextChecks];
   const once = advised.filter(({ id }, i) => advised.findIndex((other) => other.id === id) === i);
   if (once.length === 0) return null;
-  return <Part title={here.checks}><ul className={styles.plain}>{once.map(({ id, name }) => <li key={id}><a href={entryHref('checks', id)}>{name}</a></li>)}</ul></Part>;
+  return <Part title={here.checks}><ul className={styles.plain}>{once.map(({ id, name }) => <li key={id}><a href={entryHref('checks', id)}>{told.check(id, name)}</a></li>)}</ul></Part>;
 }
 
 function SpokeIn({ id, findings, sheet }: { id: string; findings: Findings; sheet: ReadingSheet }) {

@@ -1,1 +1,2 @@
+export { entryHref, lineHref } from './addresses.ts';
 export { KnowledgeScreen } from './knowledge-screen.tsx';

@@ -2,8 +2,10 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import { hrefOf, SHELVES, type Shelf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
+import { Said } from '../../ui/said.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { useKeys } from '../../ui/use-keys.ts';
+import { useTold } from '../../ui/use-told.ts';
 import { entriesOf, found } from './entries.ts';
 import { EntryList } from './entry-list.tsx';
 import { EntryPage } from './entry-page.tsx';
@@ -52,7 +54,8 @@ export function KnowledgeScreen({ shelf, entry, line }: Props) {
   const words = text.knowledge;
   const knowledge = useStore((state) => state.taught.knowledge);
   const findings = useStore((state) => state.reading?.findings ?? null);
-  const entries = useMemo(() => entriesOf(knowledge, text), [knowledge, text]);
+  const told = useTold();
+  const entries = entriesOf(knowledge, text, told);
   const looking = useMemo((): Looking => ({ knowledge, line, spoken: spokenIn(findings) }), [knowledge, line, findings]);
   const [typed, setTyped] = useState('');
   const side = useRef<HTMLDivElement>(null);
@@ -64,13 +67,15 @@ export function KnowledgeScreen({ shelf, entry, line }: Props) {
   const shown = entry ?? (shelf === undefined ? undefined : entries.find((each) => each.shelf === shelf)?.id);
   return (
     <LookingProvider value={looking}>
-      <h1 className={styles.title}>{words.place}</h1>
+      <h1><Said>{words.place}</Said></h1>
       <ShelfRow shelf={shelf} />
-      <div className={styles.columns}>
-        <div ref={side} className={styles.side} data-alone={alone && !searching ? '' : undefined}>
-          <TextField label={words.find} hint={searching ? words.found(list.length) : words.findHint} value={typed} onChange={setTyped} />
-          {(!alone || searching) && <EntryList entries={list} shelf={shelf ?? 'looks'} shown={shown} grouped={searching} />}
-        </div>
+      <div className={styles.columns} data-alone={alone ? '' : undefined}>
+        {!alone && (
+          <div ref={side} className={styles.side}>
+            <TextField label={words.find} hint={searching ? words.found(list.length) : words.findHint} value={typed} onChange={setTyped} />
+            <EntryList entries={list} shelf={shelf ?? 'looks'} shown={shown} grouped={searching} />
+          </div>
+        )}
         <article className={styles.page}>
           <ShelfPage shelf={shelf} entry={shown} />
         </article>

@@ -4,6 +4,7 @@ import { useText } from '../../text/index.ts';
 import { formatNumber } from '../../text/numbers.ts';
 import { Citations } from '../../ui/citations.tsx';
 import { OwnMark } from '../../ui/own-mark.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import styles from './lines.module.css';
 import { useLooking } from './looking.ts';
 
@@ -12,12 +13,13 @@ type Grounds = Pick<Appearance, 'because' | 'source' | 'against' | 'addedBy'>;
 /** The reason of a line, where it comes from, and who says otherwise. */
 export function Reason({ because, source, against, addedBy }: Grounds) {
   const text = useText().knowledge;
+  const told = useTold();
   const named = [source].flat().filter((id) => id !== OWN_LINE);
   return (
     <div className={styles.reason}>
-      <p>{because} {named.length > 0 && <Citations ids={named} />}{addedBy !== undefined && <OwnMark by={addedBy} />}</p>
+      <p>{told.sentence(because)} {named.length > 0 && <Citations ids={named} />}{addedBy !== undefined && <OwnMark by={addedBy} />}</p>
       {[against ?? []].flat().map((dissent) => (
-        <p key={dissent.source} className={styles.against}>{text.against(dissent.says)} <Citations ids={[dissent.source]} /></p>
+        <p key={dissent.source} className={styles.against}>{text.against(told.sentence(dissent.says))} <Citations ids={[dissent.source]} /></p>
       ))}
     </div>
   );

@@ -1,26 +1,33 @@
+import { givesKey, makesKey, movedKey, showsKey } from '../../../core/knowledge/line-keys.ts';
 import type { Knowledge } from '../../../core/knowledge/types.ts';
-import { ownerOf } from '../../../core/knowledge/line-keys.ts';
 import type { Text } from '../../text/index.ts';
 
-/** What a line says, as one reads it in a list: its owner by name, then what it does and to what. */
-export function lineWords(key: string, knowledge: Knowledge, text: Text['knowledge']): string {
-  const { conditions, causes } = knowledge;
-  const owner = ownerOf(key);
-  const name = [...causes, ...conditions].find(({ id }) => id === owner)?.name;
-  if (name === undefined) return ownName(owner, knowledge);
-  const rest = key.slice(owner.length + 1);
-  const made = /^makes (.+)$/.exec(rest)?.[1];
-  const said = made === undefined ? undefined : conditions.find(({ id }) => id === made)?.name ?? made;
-  if (said !== undefined) return `${name} – ${text.leads(said)}`;
-  const shown = /^shows (swap \S+|known-good \S+|\S+) (.+)$/.exec(rest);
-  if (shown !== null) return `${name} – ${text.shows(text.finding(shown[1] ?? ''), shown[2] ?? '')}`;
-  const given = /^gives (.+)$/.exec(rest)?.[1];
-  return `${name} – ${given === undefined ? rest.replace(/^moved by /, '') : text.gives(given)}`;
+type Words = Pick<Text, 'knowledge' | 'told'>;
+/** What a line says, in the words of a catalogue. */
+type Said = (words: Words) => string;
+
+/** Each line by its key. What is neither cause nor condition is one line in itself. */
+function saidIn(knowledge: Knowledge): ReadonlyMap<string, Said> {
+  const { causes, conditions, checks, stopRules, barsOnHotter, contradictions, cautions } = knowledge;
+  const nameOf = (id: string): string => conditions.find((condition) => condition.id === id)?.name ?? id;
+  const ofBoth = [...causes, ...conditions].flatMap((owner): (readonly [string, Said])[] => [
+    ...owner.shows.map((link) => [showsKey(owner.id, link), ({ knowledge: text, told }: Words) => `${told.sentence(owner.name)} – ${text.shows(text.finding(link.finding), link.is)}`] as const),
+    ...owner.gives.map((link) => [givesKey(owner.id, link), ({ knowledge: text, told }: Words) => `${told.sentence(owner.name)} – ${text.gives(link.symptom)}`] as const),
+  ]);
+  const ofCauses = causes.flatMap((cause): (readonly [string, Said])[] => [
+    ...cause.makes.map((link) => [makesKey(cause.id, link), ({ knowledge: text, told }: Words) => `${told.sentence(cause.name)} – ${text.leads(told.sentence(nameOf(link.condition)))}`] as const),
+    ...cause.moved.map((link) => [movedKey(cause.id, link), ({ knowledge: text, told }: Words) => `${told.sentence(cause.name)} – ${text.circumstance(link.by)}`] as const),
+  ]);
+  const whole = [...checks.map(({ id, name }) => [id, name] as const), ...barsOnHotter.map(({ id, sign }) => [id, sign] as const),
+    ...[...stopRules, ...contradictions, ...cautions].map(({ id, words }) => [id, words] as const)];
+  return new Map([...whole.map(([id, english]) => [id, ({ told }: Words) => told.sentence(english)] as const), ...ofBoth, ...ofCauses]);
 }
 
-/** The name of what is neither cause nor condition, and is one line in itself. */
-function ownName(id: string, { checks, stopRules, barsOnHotter, contradictions, cautions }: Knowledge): string {
-  const check = checks.find((each) => each.id === id)?.name;
-  const sign = barsOnHotter.find((each) => each.id === id)?.sign;
-  return check ?? sign ?? [...stopRules, ...contradictions, ...cautions].find((each) => each.id === id)?.words ?? id;
+const known = new WeakMap<Knowledge, ReadonlyMap<string, Said>>();
+
+/** What a line says, as one reads it in a list: its owner by name, then what it does and to what. A line that is no longer there is named by its key. */
+export function lineWords(key: string, knowledge: Knowledge, words: Words): string {
+  const said = known.get(knowledge) ?? saidIn(knowledge);
+  known.set(knowledge, said);
+  return said.get(key)?.(words) ?? key;
 }

@@ -5,6 +5,7 @@ import { useText } from '../../text/index.ts';
 import { Button } from '../../ui/button.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { Judgement, toneOf } from '../../ui/judgement.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { AddLine } from './add-line.tsx';
 import { entryHref } from './addresses.ts';
 import { documentsOf, LineRow } from './line-row.tsx';
@@ -61,13 +62,14 @@ function Appearances({ condition }: { condition: Condition }) {
 
 function Makers({ makers }: { makers: readonly Making[] }) {
   const text = useText().knowledge;
+  const told = useTold();
   if (makers.length === 0) return null;
   return (
     <Part title={text.looks.madeBy} about={text.looks.makersAbout}>
       <ul className={lineStyles.lines}>
         {makers.map(({ cause, link }) => (
           <LineRow key={cause.id} lineKey={makesKey(cause.id, link)} grounds={link}>
-            <a className={lineStyles.what} href={entryHref('causes', cause.id)}>{cause.name}</a>
+            <a className={lineStyles.what} href={entryHref('causes', cause.id)}>{told.cause(cause.id, cause.name)}</a>
             <span className={lineStyles.strength}><span className={lineStyles.soft}>{cause.prior},</span><StrengthWord word={link.strength} /></span>
           </LineRow>
         ))}
@@ -95,6 +97,7 @@ export function Gives({ owner, title }: { owner: Pick<Condition, 'id' | 'gives'>
 function RulesFor({ condition }: { condition: Condition }) {
   const { knowledge: { stopRules, barsOnHotter } } = useLooking();
   const text = useText().knowledge;
+  const told = useTold();
   const often = condition.shows.filter(({ strength }) => STRENGTHS[strength] >= STRENGTHS.often);
   const shown = (term: Term): boolean => 'plug' in term && often.some(({ finding, is }) => finding === term.plug && term.is.includes(is));
   const stops = stopRules.filter(({ anyOf }) => anyOf.some((terms) => terms.some(shown)));
@@ -103,8 +106,8 @@ function RulesFor({ condition }: { condition: Condition }) {
   return (
     <Part title={text.looks.stops}>
       <ul className={styles.plain}>
-        {stops.map(({ id, words }) => <li key={id}><a href={entryHref('stops', id)}>{words}</a></li>)}
-        {bars.map(({ id, sign }) => <li key={id}><a href={entryHref('bars', id)}>{text.rules.sign(sign)}</a></li>)}
+        {stops.map(({ id, words }) => <li key={id}><a href={entryHref('stops', id)}>{told.sentence(words)}</a></li>)}
+        {bars.map(({ id, sign }) => <li key={id}><a href={entryHref('bars', id)}>{text.rules.sign(told.sentence(sign))}</a></li>)}
       </ul>
     </Part>
   );
@@ -114,22 +117,23 @@ function RulesFor({ condition }: { condition: Condition }) {
 export function LooksPage({ condition }: { condition: Condition }) {
   const { knowledge } = useLooking();
   const { knowledge: text, findings } = useText();
+  const told = useTold();
   const makers = makersOf(condition, knowledge);
   return (
     <>
       <header className={styles.head}>
-        <h2>{condition.name}</h2>
+        <h2>{told.sentence(condition.name)}</h2>
         <p className={styles.called}>{text.looks.calls} <Judgement tone={toneOf(condition.verdict)}>{findings.verdicts[condition.verdict]}</Judgement></p>
-        <p className={styles.lead}>{condition.meaning} {condition.thermal !== undefined && text.looks[condition.thermal]}</p>
+        <p className={styles.lead}>{told.sentence(condition.meaning)} {condition.thermal !== undefined && text.looks[condition.thermal]}</p>
       </header>
       <Portrait condition={condition} />
       <dl className={styles.facts}>
-        <dt>{text.looks.cure}</dt><dd>{condition.cure}</dd>
+        <dt>{text.looks.cure}</dt><dd>{told.sentence(condition.cure)}</dd>
         <dt>{text.looks.heat}</dt><dd>{text.heatRules[condition.heatRule]}</dd>
       </dl>
       <div className={styles.tools}>
         <Button onClick={() => window.print()}>{text.looks.print}</Button>
-        <AddLine of={condition.id} name={condition.name} />
+        <AddLine of={condition.id} name={told.sentence(condition.name)} />
       </div>
       <Appearances condition={condition} />
       <Makers makers={makers} />

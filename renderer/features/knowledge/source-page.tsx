@@ -2,6 +2,7 @@ import { COMMON_PRACTICE, FROM_MEMORY, type SourceId } from '../../../core/knowl
 import type { GroundedLine } from '../../../core/knowledge/lint/grounded-lines.ts';
 import { useText } from '../../text/index.ts';
 import { Citations } from '../../ui/citations.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { lineHref } from './addresses.ts';
 import { restingOn } from './entries.ts';
 import { lineWords } from './line-words.ts';
@@ -13,12 +14,15 @@ import { Part } from './part.tsx';
 function Lines({ lines, besides }: { lines: readonly GroundedLine[]; besides: SourceId }) {
   const { knowledge } = useLooking();
   const text = useText().knowledge;
+  const told = useTold();
   return (
     <ul className={lineStyles.lines}>
       {lines.map(({ place, because, sources }) => (
         <li key={place} className={lineStyles.line}>
-          <div className={lineStyles.says}><a href={lineHref(place, knowledge)}>{lineWords(place, knowledge, text)}</a></div>
-          <div className={lineStyles.reason}><p>{because} {sources.length > 1 && <Citations ids={sources.filter((id) => id !== besides)} />}</p></div>
+          <div className={lineStyles.says}><a href={lineHref(place, knowledge)}>{lineWords(place, knowledge, { knowledge: text, told })}</a></div>
+          <div className={lineStyles.reason}>
+            <p>{told.sentence(because)} {sources.length > 1 && <Citations ids={sources.filter((id) => id !== besides)} />}</p>
+          </div>
         </li>
       ))}
     </ul>

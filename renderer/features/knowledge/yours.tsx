@@ -11,6 +11,7 @@ import { Button } from '../../ui/button.tsx';
 import { Dialog } from '../../ui/dialog.tsx';
 import { OwnMark } from '../../ui/own-mark.tsx';
 import { Tag } from '../../ui/tag.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { AddLine, LineDialog } from './add-line.tsx';
 import { lineHref } from './addresses.ts';
 import { draftOf, type LineDraft } from './line-draft.ts';
@@ -54,7 +55,7 @@ function OwnLine({ line, complaints, readOnly, onChange }: OwnLineProps) {
   const { knowledge } = useLooking();
   const text = useText().knowledge;
   const key = lineKey(line);
-  const words = lineWords(key, knowledge, text);
+  const words = lineWords(key, knowledge, { knowledge: text, told: useTold() });
   return (
     <li className={yoursStyles.line} data-off={line.on ? undefined : ''}>
       <div className={yoursStyles.says}>

@@ -148,6 +148,7 @@ const rules = {
   or: 'or',
   and: 'and',
   sign: (sign: string): string => `Bar: ${sign}`,
+  bar: (sign: string, seen: readonly string[]): string => `${sign} – ${anyOf(seen)}`,
   barAbout: 'While this is on the sheet no step toward a hotter plug is advised.',
   stopAbout: 'It outranks every belief.',
   first: 'If the plug shows',
