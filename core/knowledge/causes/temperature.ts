@@ -287,6 +287,7 @@ export const temperatureCauses: readonly Cause[] = [
       { condition: 'knock-early', strength: 'often', because: 'Carbon raises the compression and holds heat.', source: ['S18', 'S66'] },
       { condition: 'splash-fouled', strength: 'often', because: 'It lets go and hits the plugs.', source: 'S14' },
       { condition: 'blistered', strength: 'hardly ever', because: 'Glowing carbon burns plugs.', source: 'S66' },
+      { condition: 'runs-hot', strength: 'rarely', because: 'Carbon holds heat in the chamber.', source: 'S66' },
     ],
     shows: [{ finding: 'borescope', is: 'deposits', strength: 'usually', because: 'The borescope shows it.', source: COMMON_PRACTICE }],
     gives: [

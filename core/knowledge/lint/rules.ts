@@ -15,10 +15,11 @@ import { idsArePlainAndSingle } from './ids-are-plain-and-single.ts';
 import { marksLeaveRoom } from './marks-leave-room.ts';
 import { noLineTwice } from './no-line-twice.ts';
 import type { KnowledgeRule } from './rule.ts';
+import { strengthsAreUsedAlike } from './strengths-are-used-alike.ts';
 import { termsNameRealValues } from './terms-name-real-values.ts';
 
 export const KNOWLEDGE_RULES: readonly KnowledgeRule[] = [
   everySourceExists, everySourceIsCited, everyReasonIsASentence, idsArePlainAndSingle, noLineTwice, everyVerdictHasACondition, everyConditionIsUsable,
   everyConditionHasACause, everyCauseIsComplete, harmlessCausesDoNoHarm, everyFindingIsExplained, everySymptomIsExplained, everyCircumstanceCounts,
-  marksLeaveRoom, checksCanTell, checksHaveAUse, termsNameRealValues,
+  marksLeaveRoom, checksCanTell, checksHaveAUse, termsNameRealValues, strengthsAreUsedAlike,
 ];
