@@ -31,4 +31,6 @@ export async function answerRoute(route: Route): Promise<void> {
   await route.fulfill({ status: response.status, headers: Object.fromEntries(response.headers), body: Buffer.from(await response.arrayBuffer()) });
 }
 
-const withoutPseudo = (headers: Record<string, string>): Record<string, string> => Object.fromEntries(Object.entries(headers).filter(([name]) => !name.startsWith(':')));
+/** As the program would get them: without those of HTTP/2, the page's origin as it is meant. */
+const withoutPseudo = (headers: Record<string, string>): Record<string, string> =>
+  Object.fromEntries(Object.entries(headers).filter(([name]) => !name.startsWith(':')).map(([name, value]) => [name, name === 'origin' ? meant(value).replace(/[/]$/, '') : value]));
