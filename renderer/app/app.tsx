@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { EngineEditor, EngineShelf } from '../features/engines/index.ts';
+import { Timeline } from '../features/followup/index.ts';
 import { HeatScreen } from '../features/heat/index.ts';
 import { KnowledgeScreen } from '../features/knowledge/index.ts';
 import { EngineLog } from '../features/log/index.ts';
@@ -31,6 +32,7 @@ function Screen({ route }: { route: Route }) {
     case 'engine-new': return <EngineEditor id={null} />;
     case 'engine': return <EngineLog id={route.id} />;
     case 'engine-edit': return <EngineEditor id={route.id} />;
+    case 'engine-time': return <Timeline id={route.id} />;
     case 'engine-photos': return <CompareScreen key={route.id} id={route.id} />;
     case 'engine-heat': return <HeatScreen id={route.id} part={route.part ?? 'ladder'} />;
     case 'photos': return <PhotoLibraryScreen />;

@@ -50,6 +50,7 @@ function useEngineErrands(): readonly Errand[] {
   return engines.flatMap(({ id, engine, draft }): readonly Errand[] => [
     ...(readOnly ? [] : [{ words: draft ? words.goOn(engine.name ?? unnamed) : words.start(engine.name ?? unnamed), run: () => void start(id) }]),
     { words: words.openEngine(engine.name ?? unnamed), run: to({ page: 'engine', id }) },
+    { words: words.overTime(engine.name ?? unnamed), run: to({ page: 'engine-time', id }) },
     { words: words.heat(engine.name ?? unnamed), run: to({ page: 'engine-heat', id }) },
   ]);
 }

@@ -2,7 +2,7 @@ export const STATIONS = ['run', 'plugs', 'photos', 'cylinders', 'findings'] as c
 export type Station = (typeof STATIONS)[number];
 
 /** The pages of one engine, in the order of their tabs. */
-export const ENGINE_PAGES = ['engine', 'engine-photos', 'engine-heat'] as const;
+export const ENGINE_PAGES = ['engine', 'engine-time', 'engine-photos', 'engine-heat'] as const;
 export type EnginePage = (typeof ENGINE_PAGES)[number];
 
 /** The parts of an engine's heat page, in the order of their rail. */
@@ -22,6 +22,7 @@ export type Route =
   | { readonly page: 'engine-new' }
   | { readonly page: 'engine'; readonly id: string }
   | { readonly page: 'engine-edit'; readonly id: string }
+  | { readonly page: 'engine-time'; readonly id: string }
   | { readonly page: 'engine-photos'; readonly id: string }
   | { readonly page: 'engine-heat'; readonly id: string; readonly part?: HeatPart }
   /** `field`: the field of the station that gets the focus. */
@@ -54,6 +55,7 @@ function engineRoute([id, page, part]: Parts): Route {
   switch (page) {
     case 'heat': return { page: 'engine-heat', id, ...(isHeatPart(part) && { part }) };
     case 'edit': return { page: 'engine-edit', id };
+    case 'time': return { page: 'engine-time', id };
     case 'photos': return { page: 'engine-photos', id };
     default: return id === 'new' ? { page: 'engine-new' } : { page: 'engine', id };
   }
@@ -92,6 +94,7 @@ export function hrefOf(route: Route): string {
     case 'engine-new': return '#/engine/new';
     case 'engine': return `#/engine/${encodeURIComponent(route.id)}`;
     case 'engine-edit': return `#/engine/${encodeURIComponent(route.id)}/edit`;
+    case 'engine-time': return `#/engine/${encodeURIComponent(route.id)}/time`;
     case 'engine-photos': return `#/engine/${encodeURIComponent(route.id)}/photos`;
     case 'engine-heat': return ['#/engine', encodeURIComponent(route.id), 'heat', ...(route.part === undefined ? [] : [route.part])].join('/');
     case 'reading': return ['#/reading', encodeURIComponent(route.id), route.station, ...(route.field === undefined ? [] : [encodeURIComponent(route.field)])].join('/');

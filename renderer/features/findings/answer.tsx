@@ -4,6 +4,7 @@ import { hrefOf as addressOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { useTold } from '../../ui/use-told.ts';
+import { WhatBecame } from '../followup/index.ts';
 import { Causes } from './causes.tsx';
 import { cited } from './cited.ts';
 import styles from './findings.module.css';
@@ -30,6 +31,7 @@ export function Answer({ findings, children }: { findings: Findings; children?: 
         <p className={styles.expert}>{text.expert}</p>
       </div>
       <StopNotices stop={findings.stop} />
+      {findings.followUp !== undefined && <WhatBecame followUp={findings.followUp} />}
       <PlanList plan={findings.plan} open={findings.plugs.some(({ verdict }) => verdict === 'undetermined')} />
       <HeatStep heat={findings.heat} />
     </>

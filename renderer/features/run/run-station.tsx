@@ -3,6 +3,7 @@ import { useAct, useIsKept, useSheet } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { Fold } from '../../ui/fold.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { SincePanel } from '../followup/index.ts';
 import { HowItRan } from './how-it-ran.tsx';
 import { MeasureFields, WHILE_RUNNING } from './measure-fields.tsx';
 import { Noticed } from './noticed.tsx';
@@ -19,6 +20,7 @@ export function RunStation() {
   return (
     <div className={styles.station}>
       <div className={styles.entry}>
+        <SincePanel />
         <HowItRan />
         <Fold title={text.whileRunning} summary={text.measuredSummary(measured)} startOpen={measured > 0}>
           <p className={styles.hint}>{text.whileRunningHint}</p>

@@ -30,6 +30,7 @@ const errands = {
   goOn: (engine: string): string => `Go on with the reading: ${engine}`,
   openEngine: (engine: string): string => `Open the log: ${engine}`,
   heat: (engine: string): string => `Heat and spark: ${engine}`,
+  overTime: (engine: string): string => `Plugs over the years: ${engine}`,
   add: 'Add an engine',
   export: 'Export this reading as a file',
   keepKey: 'Ctrl Enter',
@@ -41,7 +42,7 @@ const errands = {
 };
 
 const places: Readonly<Record<Place, string>> = { shelf: 'Engines', photos: 'Photos', knowledge: 'Look it up' };
-const enginePages: Readonly<Record<EnginePage, string>> = { engine: 'Readings', 'engine-photos': 'Photos over the years', 'engine-heat': 'Heat and spark' };
+const enginePages: Readonly<Record<EnginePage, string>> = { engine: 'Readings', 'engine-time': 'Plugs over the years', 'engine-photos': 'Photos over the years', 'engine-heat': 'Heat and spark' };
 
 export const shell = {
   name: 'Corenose',

@@ -1,0 +1,3 @@
+export { SincePanel } from './since-panel.tsx';
+export { Timeline } from './timeline.tsx';
+export { WhatBecame } from './what-became.tsx';
