@@ -1,3 +1,4 @@
+import type { Engine } from '../../shared/formats/engine.ts';
 import type { PlugReading } from '../../shared/formats/reading-sheet.v1.ts';
 import type { PlugKey } from '../domain/plugs.ts';
 import { sharingGroups, type SharingGroup } from '../domain/sharing.ts';
@@ -55,17 +56,21 @@ const isPart =
   (site: Site): boolean =>
     site.cylinders.length < cylinders.length || cylinders.length === 1 || site.plugs.length < plugsOf(cylinders, site.cylinders).length;
 
-function sitesFor(scope: CauseScope, groups: readonly SharingGroup[], cylinders: readonly CylinderEvidence[]): Site[] {
+/** Where a road engine's ignition is not recorded each cylinder may well have a coil of its own; other engines mostly have one for several. Common practice. */
+const mayHaveOwnCoils = ({ ignition, use }: Engine): boolean => ignition === undefined && (use === 'road' || use === 'competition');
+
+function sitesFor(scope: CauseScope, groups: readonly SharingGroup[], { cylinders, sheet }: Evidence): Site[] {
   const all = cylinders.map((c) => c.cylinder);
+  const each = (): Site[] => all.map((n) => ({ group: '', cylinders: [n], plugs: plugsOf(cylinders, [n]) }));
   switch (scope) {
     case 'engine':
       return [{ group: '', cylinders: all, plugs: plugsOf(cylinders, all) }];
     case 'cylinder':
-      return all.map((n) => ({ group: '', cylinders: [n], plugs: plugsOf(cylinders, [n]) }));
+      return each();
     case 'plug':
       return cylinders.flatMap((c) => c.plugs.map((plug) => ({ group: '', cylinders: [c.cylinder], plugs: [plug.key] })));
     default:
-      return groupSites(scope, groups, cylinders).filter(isPart(cylinders));
+      return scope === 'coil' && mayHaveOwnCoils(sheet.engine) ? each() : groupSites(scope, groups, cylinders).filter(isPart(cylinders));
   }
 }
 
@@ -91,7 +96,7 @@ function circumstanceWords(by: Cause['moved'][number]['by']): string {
 
 function instancesOf(cause: Cause, groups: readonly SharingGroup[], evidence: Evidence): Instance[] {
   if (!applies(cause.needs, evidence.sheet)) return [];
-  const sites = sitesFor(cause.scope, groups, evidence.cylinders);
+  const sites = sitesFor(cause.scope, groups, evidence);
   return sites.map((site) => {
     const readings = evidence.cylinders
       .flatMap((c) => c.plugs)

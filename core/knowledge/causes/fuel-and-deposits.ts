@@ -98,6 +98,12 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { fuel: ['petrol', 'E10', 'two-stroke premix'] }, how: 'much less likely', because: 'The fuel has no lead in it.', source: COMMON_PRACTICE },
       { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: 'S07' },
+      {
+        by: { use: ['road', 'competition', 'marine', 'small', 'farm', 'industrial', 'stationary'] },
+        how: 'much less likely',
+        because: 'Fuel on the ground is unleaded today unless it is noted otherwise.',
+        source: COMMON_PRACTICE,
+      },
     ],
     cure: 'Look at baffles; swap positions so that no plug stays there.',
     checks: ['cooling-look', 'exhaust-temperature'],
@@ -369,7 +375,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: 'S05' },
       {
         by: { use: ['road', 'competition', 'marine', 'small', 'farm', 'industrial', 'stationary'] },
-        how: 'less likely',
+        how: 'much less likely',
         because: 'Road fuel is unleaded today.',
         source: COMMON_PRACTICE,
       },

@@ -164,7 +164,7 @@ export const ignitionCauses: readonly Cause[] = [
     needs: { ignition: ['breaker points', 'electronic distributor', 'wasted spark', 'magneto', 'capacitor discharge'] },
     makes: [
       { condition: 'dry-soot', strength: 'often', because: 'A bad lead leaves one plug sooty.', source: ['S14', 'S17'] },
-      { condition: 'fuel-wet', strength: 'sometimes', because: 'Charges that do not light wet the plug.', source: 'W13' },
+      { condition: 'fuel-wet', strength: 'often', because: 'Charges that do not light wet the plug.', source: 'W13' },
       { condition: 'unfired', strength: 'often', because: 'With the lead broken the plug stays dead.', source: 'S14' },
       { condition: 'flashover', strength: 'rarely', because: 'A broken-down lead tracks to the shell.', source: 'W17' },
     ],
