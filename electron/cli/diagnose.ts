@@ -1,9 +1,12 @@
+import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import { sinceOf } from '../../core/followup/since.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { problemLine } from '../../shared/formats/strict.ts';
-import { err, type Result } from '../../shared/result.ts';
+import type { ShopLine } from '../../shared/formats/shop-lines.v1.ts';
+import { err, ok, type Result } from '../../shared/result.ts';
 import { diagnoseSheet } from '../node/diagnosing.ts';
 import { parseSheetText } from '../node/sheet-text.ts';
+import { parseShopLinesText } from '../node/shop-lines-text.ts';
 import { parseArguments, USAGE } from './arguments.ts';
 import { findingsText } from './findings-text.ts';
 import { readInput } from './input.ts';
@@ -23,23 +26,34 @@ async function sheetIn(file: string, name = ''): Promise<Result<ReadingSheet, st
 }
 
 /** The sheet beside an earlier one of the same engine. */
-async function besides(sheet: ReadingSheet, file: string): Promise<Result<ReadingSheet, string[]>> {
+async function besides(sheet: ReadingSheet, file: string, lines: readonly ShopLine[]): Promise<Result<ReadingSheet, string[]>> {
   if (sheet.since !== undefined) return err(['--since: the sheet tells of a reading before already; leave the option out']);
   const earlier = await sheetIn(file, `${file}: `);
   if (!earlier.ok) return earlier;
-  const both = parseReadingSheet({ ...sheet, since: sinceOf(earlier.value, diagnoseSheet(earlier.value)) });
+  const both = parseReadingSheet({ ...sheet, since: sinceOf(earlier.value, diagnoseSheet(earlier.value, lines)) });
   return both.ok ? both : err(both.error.map(({ path, message }) => `${file}: ${problemLine({ path: path.replace('since.reading.', ''), message })}`));
+}
+
+/** The lines of a workshop in a file; none without a file. */
+async function linesIn(file: string | undefined): Promise<Result<readonly ShopLine[], string[]>> {
+  if (file === undefined) return ok([]);
+  const input = await readInput(file);
+  if (!input.ok) return err([input.error]);
+  const lines = parseShopLinesText(input.value, KNOWLEDGE);
+  return lines.ok ? lines : err(lines.error.map((problem) => `${file}: ${problemLine(problem)}`));
 }
 
 async function run(args: readonly string[]): Promise<void> {
   const asked = parseArguments(args);
   if (!asked.ok) return refuse(asked.error);
   if ('help' in asked.value) return void process.stdout.write(`${USAGE}\n`);
-  const { file, asText, since } = asked.value;
+  const { file, asText, since, shop } = asked.value;
+  const lines = await linesIn(shop);
+  if (!lines.ok) return refuse(lines.error);
   const alone = await sheetIn(file);
-  const sheet = alone.ok && since !== undefined ? await besides(alone.value, since) : alone;
+  const sheet = alone.ok && since !== undefined ? await besides(alone.value, since, lines.value) : alone;
   if (!sheet.ok) return refuse(sheet.error);
-  const findings = diagnoseSheet(sheet.value);
+  const findings = diagnoseSheet(sheet.value, lines.value);
   process.stdout.write(asText ? findingsText(findings, sheet.value) : `${JSON.stringify(findings, null, 2)}\n`);
 }
 

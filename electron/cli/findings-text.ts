@@ -1,3 +1,4 @@
+import { lineKey } from '../../core/shop-lines/line-key.ts';
 import type { CauseFinding, Fact, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { followUpLines } from './follow-up-text.ts';
@@ -22,6 +23,7 @@ export function findingsText(findings: Findings, sheet: ReadingSheet): string {
     ...plugs.map(plugLines),
     section('The engine as a whole', [wrapped(engine.pattern, '  '), ...engine.causes.slice(0, MOST_CAUSES).flatMap(causeLines), ...engine.nextChecks.slice(0, MOST_CHECKS).map(checkLine)]),
     section('Cautions', findings.cautions.map((line) => wrapped(line, '  - '))),
+    section('Lines of the workshop that took part', (knowledge.shopLines ?? []).map((line) => wrapped(`${lineKey(line)}. ${line.because} (${line.by})`, '  - '))),
     [wrapped(`Percentages are graded expert knowledge (knowledge ${knowledge.version}), not counted failures. The engine maker's data comes first.`)],
   ];
   return `${sections.filter((lines) => lines.length > 0).map((lines) => lines.join('\n')).join('\n\n')}\n`;
@@ -74,7 +76,10 @@ function causeLines({ name, belief, scope, cylinders, supports, speaksAgainst }:
   ];
 }
 
-const factLine = (side: string, { text, bits, because }: Fact): string => wrapped(`${text} (${bits > 0 ? '+' : ''}${bits.toFixed(1)} bits): ${because}`, `    ${side}: `);
+function factLine(side: string, { text, bits, because, addedBy }: Fact): string {
+  const own = addedBy === undefined ? '' : ` [own line, ${addedBy}]`;
+  return wrapped(`${text} (${bits > 0 ? '+' : ''}${bits.toFixed(1)} bits): ${because}${own}`, `    ${side}: `);
+}
 
 const checkLine = ({ name, cylinder, gainBits, effortMinutes, why }: NextCheck): string =>
   wrapped(`${name}${cylinder === undefined ? '' : `, cylinder ${cylinder}`} (about ${effortMinutes} min, tells ${gainBits.toFixed(2)} bits): ${why}`, '  next: ');

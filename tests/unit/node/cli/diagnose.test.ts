@@ -44,7 +44,7 @@ describe('npm run diagnose', () => {
 
   it.each([
     ['no file', [], 'no file given; use npm run --silent diagnose -- FILE.json [--text]'],
-    ['an unknown option', ['--colour', 'sheet.json'], '--colour: unknown option; allowed are --text and --since EARLIER.json'],
+    ['an unknown option', ['--colour', 'sheet.json'], '--colour: unknown option; allowed are --text, --since EARLIER.json and --shop LINES.json'],
     ['a reading before that is not named', ['sheet.json', '--since', '--text'], '--since: no file given; name the sheet of an earlier reading'],
     ['two files', ['a.json', 'b.json'], '2 files given'],
     ['a file that is not there', ['nowhere.json'], 'nowhere.json: there is no such file'],
@@ -67,6 +67,25 @@ describe('npm run diagnose', () => {
     expect(diagnose([fileWith(JSON.stringify(single)), '--since', twin]).stderr).toBe(`${twin}: plugs.0.cylinder: there is no cylinder 2; allowed are 1 to 1\n`);
     const compared = fileWith(JSON.stringify({ ...single, since: { reading: { plugs: [{ cylinder: 1 }] } } }));
     expect(diagnose([compared, '--since', twin]).stderr).toContain('tells of a reading before already');
+  });
+
+  it('judges by lines of a workshop as well, says so, and marks what rests on them', () => {
+    const says = { kind: 'moved', of: 'choke-stuck', when: { tag: 'stored long' }, how: 'far likelier' };
+    const line = { id: 'sticky-chokes', on: true, by: 'Ann', because: 'Every second one here comes in with it.', says };
+    const lines = (more: object): string => fileWith(JSON.stringify({ format: 'corenose.shop-lines', version: 1, lines: [{ ...line, ...more }] }));
+    const sheet = fileWith(JSON.stringify({ ...single, engine: { use: 'small', cylinders: 1, mixture: { kind: 'carburettor' } }, conditions: { tags: ['stored long'] } }));
+    const belief = (args: readonly string[]): number =>
+      findings.parse(JSON.parse(diagnose(args).stdout)).plugs[0]?.causes.find(({ id }) => id.startsWith('choke-stuck'))?.belief ?? 0;
+    expect(belief([sheet, '--shop', lines({})])).toBeGreaterThan(2 * belief([sheet]));
+    expect(belief([sheet, '--shop', lines({ on: false })])).toBe(belief([sheet]));
+    const { stdout } = diagnose([sheet, '--text', '--shop', lines({})]);
+    expect(stdout).toContain('[own line, Ann]');
+    expect(stdout).toContain('Lines of the workshop that took part\n  - choke-stuck moved by stored long. Every second one here comes in with it. (Ann)');
+    expect(stdout.split('\n').filter((each) => each.length > 100)).toEqual([]);
+    const refused = lines({ because: 'because', says: { ...says, of: 'sticky-choke' } });
+    const { status, stderr } = diagnose([sheet, '--shop', refused]);
+    expect(status).toBe(2);
+    expect(stderr).toContain(`${refused}: lines.0.of: There is nothing called "sticky-choke" that a line of this kind can speak of; did you mean choke-stuck?`);
   });
 
   it('refuses a folder, a file that is too large, and text that is not UTF-8', () => {
