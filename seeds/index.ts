@@ -12,11 +12,12 @@ import tarnelle3 from './tarnelle-350/2025-09-13.json' with { type: 'json' };
 
 /**
  * The demo library: four engines of the Ottersley Bench Club, which does not exist, nor do its engines, plug makers and heat scales. On the Ostrin scale
- * figures grow toward hotter, on the Kelvane scale toward colder. Sheets stand in order of date; they are unparsed, as a file would be.
+ * figures grow toward hotter, on the Kelvane scale toward colder. Sheets stand in order of date; they are unparsed, as a file would be. `photos`: the folder
+ * here whose `photos` were drawn after the sheets.
  */
-export const SEEDS: readonly { readonly name: string; readonly sheets: readonly unknown[] }[] = [
-  { name: 'Marlisse 1300 saloon', sheets: [marlisse1, marlisse2, marlisse3] },
+export const SEEDS: readonly { readonly name: string; readonly photos?: string; readonly sheets: readonly unknown[] }[] = [
+  { name: 'Marlisse 1300 saloon', photos: 'marlisse-1300', sheets: [marlisse1, marlisse2, marlisse3] },
   { name: 'Brannoch F4 in the club two-seater', sheets: [brannoch1, brannoch2] },
-  { name: 'Tarnelle 350 two-stroke twin', sheets: [tarnelle1, tarnelle2, tarnelle3] },
+  { name: 'Tarnelle 350 two-stroke twin', photos: 'tarnelle-350', sheets: [tarnelle1, tarnelle2, tarnelle3] },
   { name: 'Halvorn S6 blown straight six', sheets: [halvorn1, halvorn2, halvorn3] },
 ];

@@ -1,7 +1,9 @@
-import { forkedPhotoProcess } from '../node/photo/photo-process.ts';
+import { fileURLToPath } from 'node:url';
+import { forkedPhotoProcess, type PhotoProcess } from '../node/photo/photo-process.ts';
 import { openProgram, type Program } from '../node/program.ts';
 import { serveLoopback, type Loopback } from './server.ts';
 
+const SEEDS = fileURLToPath(new URL('../../seeds', import.meta.url));
 const WORKER = new URL('../node/photo/worker.ts', import.meta.url);
 
 export type LoopbackRun = { readonly program: Program; readonly served: Loopback; readonly close: () => Promise<void> };
@@ -12,7 +14,8 @@ export type LoopbackOptions = { readonly version: string; readonly folder: strin
  * @throws when the port is taken; the library is closed again then.
  */
 export async function runLoopback({ version, folder, demo, page, port }: LoopbackOptions, log: (line: string) => void): Promise<LoopbackRun> {
-  const program = await openProgram({ host: 'loopback', version, folder, kind: demo ? 'demo' : 'own', log, startPhotoProcess: () => forkedPhotoProcess(WORKER) });
+  const startPhotoProcess = (): PhotoProcess => forkedPhotoProcess(WORKER);
+  const program = await openProgram({ host: 'loopback', version, folder, kind: demo ? 'demo' : 'own', log, seeds: SEEDS, startPhotoProcess });
   try {
     const served = await serveLoopback({ door: program.door, photos: program.photos, page, port });
     return { program, served, close: async () => { await served.close(); await program.close(); } };

@@ -17,7 +17,8 @@ async function run(): Promise<void> {
   const { demo, library } = optionsAmong(process.argv.slice(app.isPackaged ? 1 : 2));
   const startPhotoProcess = (): PhotoProcess => utilityPhotoProcess(join(app.getAppPath(), 'dist/electron/photo-worker.cjs'));
   const folder = libraryFolder(library, process.env);
-  const program = await openProgram({ host: 'electron', version: app.getVersion(), folder, kind: demo ? 'demo' : 'own', log, startPhotoProcess });
+  const seeds = join(app.getAppPath(), 'seeds');
+  const program = await openProgram({ host: 'electron', version: app.getVersion(), folder, kind: demo ? 'demo' : 'own', log, seeds, startPhotoProcess });
   closeBeforeQuitting(program);
   refusePermissions(session.defaultSession);
   serveScheme(protocol, join(app.getAppPath(), 'dist/page'), program.photos);

@@ -1,8 +1,10 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { AppInfo, LibraryState } from '../../shared/channels.ts';
 import { fillWithSeeds } from './demo.ts';
+import { showDemoPhotos } from './demo-photos.ts';
 import { diagnoseSheet, KNOWLEDGE_VERSION } from './diagnosing.ts';
 import { openDoor, type Door } from './door.ts';
 import { handlersFor } from './handlers/index.ts';
@@ -18,6 +20,8 @@ export type ProgramGiven = {
   readonly folder: string;
   readonly kind: LibraryState['kind'];
   readonly log: (line: string) => void;
+  /** The folder `seeds` of the program, where the pictures of the demo lie. */
+  readonly seeds: string;
   /** Starts a process that decodes photos, in the way of this host. */
   readonly startPhotoProcess: () => PhotoProcess;
 };
@@ -31,7 +35,7 @@ export type Program = {
 };
 
 /** The program behind a page: libraries, handlers and the door, with the real clock, ids and knowledge. */
-export async function openProgram({ host, version, folder, kind, log, startPhotoProcess }: ProgramGiven): Promise<Program> {
+export async function openProgram({ host, version, folder, kind, log, seeds, startPhotoProcess }: ProgramGiven): Promise<Program> {
   const clock = (): Date => new Date();
   const fillDemo = async (db: Parameters<typeof fillWithSeeds>[0]): Promise<void> => {
     const { SEEDS } = await import('../../seeds/index.ts');
@@ -45,7 +49,20 @@ export async function openProgram({ host, version, folder, kind, log, startPhoto
   const desk = new PhotoDesk({ shelf, clock, newId: randomUUID, reader });
   await desk.tidy();
   reader.warm();
-  const door = openDoor(handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, about }), log);
+  const handlers = handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, about });
+  const withPhotos = async (): Promise<void> => {
+    if (shelf.state().kind !== 'demo' || !shelf.writable().ok) return;
+    const { SEEDS } = await import('../../seeds/index.ts');
+    const drawn = SEEDS.flatMap(({ name, photos }) => (photos === undefined ? [] : [{ engine: name, folder: join(seeds, photos, 'photos') }]));
+    await showDemoPhotos({ handlers, desk, drawn }).catch((error: unknown) => log(`The pictures of the demo could not be shown: ${String(error)}`));
+  };
+  await withPhotos();
+  const use: typeof handlers['library.use'] = async (input) => {
+    const reply = await handlers['library.use'](input);
+    await withPhotos();
+    return reply;
+  };
+  const door = openDoor({ ...handlers, 'library.use': use }, log);
   return {
     door,
     photos: (asked) => answerPhotos(desk, asked, log),
