@@ -46,7 +46,7 @@ export function EngineFindings({ findings: { engine }, hrefOf }: Props) {
     <section className={styles.engine} aria-labelledby="findings-engine">
       <h2 id="findings-engine">{text.engine}</h2>
       <p className={styles.pattern}>{told.sentence(engine.pattern)}</p>
-      {engine.causes.length > 0 && <><h3>{text.engineCauses}</h3><Causes causes={engine.causes} firstOpen={false} /></>}
+      {engine.causes.length > 0 && <><h3>{text.engineCauses}</h3><Causes causes={engine.causes} of="engine" /></>}
       {engine.nextChecks.length > 0 && <><h3>{text.nextChecks}</h3><NextChecks checks={engine.nextChecks} hrefOf={hrefOf} /></>}
     </section>
   );
@@ -56,9 +56,9 @@ export function EngineFindings({ findings: { engine }, hrefOf }: Props) {
 export function Closing({ findings }: { findings: Findings }) {
   const text = useText().findings;
   const told = useTold();
+  const id = useStore((state) => state.reading?.id);
   const cautions = findings.cautions.length > 0 ? findings.cautions.map(told.sentence) : [text.noCautions];
   return (
-  const id = useStore((state) => state.reading?.id);
     <footer className={styles.closing}>
       <h2>{text.cautions}</h2>
       <ul className={styles.cautions}>{cautions.map((caution) => <li key={caution}>{caution}</li>)}</ul>

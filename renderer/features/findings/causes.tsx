@@ -5,13 +5,16 @@ import { Belief } from '../../ui/belief.tsx';
 import { UnfoldGlyph } from '../../ui/glyphs.tsx';
 import { useTold } from '../../ui/use-told.ts';
 import { Balance } from './balance.tsx';
+import { useOnPaper } from './paper.ts';
 import styles from './causes.module.css';
 
 function Cause({ cause, startOpen }: { cause: CauseFinding; startOpen: boolean }) {
   const id = useId();
   const text = useText().findings;
   const told = useTold();
-  const [open, setOpen] = useState(startOpen);
+  const [opened, setOpen] = useState(startOpen);
+  const paper = useOnPaper();
+  const open = paper ? startOpen : opened;
   const scope = cause.scope === 'group' ? text.scope.group(cause.cylinders) : text.scope[cause.scope];
   return (
     <li className={styles.cause}>
@@ -25,7 +28,13 @@ function Cause({ cause, startOpen }: { cause: CauseFinding; startOpen: boolean }
   );
 }
 
-/** Causes by belief; the first lies open. Paper shows what lies open. */
-export const Causes = ({ causes, firstOpen = true }: { causes: readonly CauseFinding[]; firstOpen?: boolean }) => (
-  <ol className={styles.causes}>{causes.map((cause, i) => <Cause key={cause.id} cause={cause} startOpen={firstOpen && i === 0} />)}</ol>
-);
+/**
+ * Causes by belief; on the screen the first lies open. Paper carries the evidence of every cause once: of a cause that several cylinders share,
+ * where the engine as a whole is told of.
+ */
+export function Causes({ causes, of }: { causes: readonly CauseFinding[]; of: 'plug' | 'engine' }) {
+  const paper = useOnPaper();
+  const shared = ({ scope }: CauseFinding): boolean => scope === 'engine' || scope === 'group';
+  const startsOpen = (cause: CauseFinding, i: number): boolean => i === 0 && (paper ? shared(cause) === (of === 'engine') : of === 'plug');
+  return <ol className={styles.causes}>{causes.map((cause, i) => <Cause key={cause.id} cause={cause} startOpen={startsOpen(cause, i)} />)}</ol>;
+}

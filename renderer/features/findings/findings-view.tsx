@@ -8,8 +8,10 @@ import { formatDate } from '../../text/numbers.ts';
 import { Button } from '../../ui/button.tsx';
 import { Answer, Closing, EngineFindings } from './answer.tsx';
 import styles from './findings.module.css';
+import { PaperContext } from './paper.ts';
 import { PlugDetail } from './plug-detail.tsx';
 import { PlugStrip } from './plug-strip.tsx';
+import { isQuiet, QuietPlugs } from './quiet-plugs.tsx';
 import { usePrinting } from './use-printing.ts';
 import { worstPlug } from './worst.ts';
 
@@ -26,7 +28,8 @@ type Props = {
 
 function PaperHead({ sheet }: { sheet: ReadingSheet }) {
   const text = useText().findings;
-  return <h1 className={styles.onPaper}>{text.title}: {text.ofEngine(sheet.engine.name, sheet.date === undefined ? undefined : formatDate(sheet.date))}</h1>;
+  const day = sheet.date === undefined ? undefined : formatDate(sheet.date);
+  return <h1 className={styles.onPaper}>{text.title}: {text.ofEngine(sheet.engine.name, sheet.title, day)}</h1>;
 }
 
 /**
@@ -38,29 +41,33 @@ export function FindingsView({ findings, sheet, places, hrefOf, onShow, status =
   const printing = usePrinting();
   const [picked, setPicked] = useState<PlugKey | null>(null);
   const shown = picked ?? worstPlug(findings.plugs) ?? '';
-  const details = findings.plugs.filter((plug) => printing || keyOf(plug) === shown);
+  const quiet = printing ? findings.plugs.filter(isQuiet) : [];
+  const details = printing ? findings.plugs.filter((plug) => !isQuiet(plug)) : findings.plugs.filter((plug) => keyOf(plug) === shown);
   return (
-    <div className={styles.view}>
-      <PaperHead sheet={sheet} />
-      <div className={styles.top}>
-        <PlugStrip sheet={sheet} places={places} plugs={findings.plugs} shown={shown} onShow={(key) => { setPicked(key); onShow?.(key); }} />
-      </div>
-      <div className={styles.panes}>
-        <div className={styles.pane}>
-          <Answer findings={findings}>
-            <p role="status" className={styles.status}>{status}</p>
-            <Button onClick={() => window.print()}>{text.print}</Button>
-          </Answer>
-          <EngineFindings findings={findings} hrefOf={hrefOf} />
-          {!printing && <Closing findings={findings} />}
+    <PaperContext value={printing}>
+      <div className={styles.view}>
+        <PaperHead sheet={sheet} />
+        <div className={styles.top}>
+          <PlugStrip sheet={sheet} places={places} plugs={findings.plugs} shown={shown} onShow={(key) => { setPicked(key); onShow?.(key); }} />
         </div>
-        <section className={styles.pane} aria-label={text.plugs} tabIndex={0}>
-          <h2 className={styles.onPaper}>{text.plugs}</h2>
-          {details.map((plug) => <PlugDetail key={keyOf(plug)} plug={plug} sheet={sheet} hrefOf={hrefOf} />)}
-          {details.length === 0 && <p>{text.notRead}</p>}
-        </section>
+        <div className={styles.panes}>
+          <div className={styles.pane}>
+            <Answer findings={findings}>
+              <p role="status" className={styles.status}>{status}</p>
+              <Button onClick={() => window.print()}>{text.print}</Button>
+            </Answer>
+            <EngineFindings findings={findings} hrefOf={hrefOf} />
+            {!printing && <Closing findings={findings} />}
+          </div>
+          <section className={styles.pane} aria-label={text.plugs} tabIndex={0}>
+            <h2 className={styles.onPaper}>{text.plugs}</h2>
+            {details.map((plug) => <PlugDetail key={keyOf(plug)} plug={plug} sheet={sheet} hrefOf={hrefOf} />)}
+            <QuietPlugs plugs={quiet} />
+            {details.length + quiet.length === 0 && <p>{text.notRead}</p>}
+          </section>
+        </div>
+        {printing && <Closing findings={findings} />}
       </div>
-      {printing && <Closing findings={findings} />}
-    </div>
+    </PaperContext>
   );
 }

@@ -48,7 +48,7 @@ export function PlugDetail({ plug, sheet, hrefOf }: { plug: PlugFindings; sheet:
         </div>
         <Verdicts plug={plug} name={name} />
       </header>
-      {plug.causes.length > 0 && <section><h4>{text.causes}</h4><p className={styles.hint}>{text.oddsHint}</p><Causes causes={plug.causes} /></section>}
+      {plug.causes.length > 0 && <section><h4>{text.causes}</h4><p className={styles.hint}>{text.oddsHint}</p><Causes causes={plug.causes} of="plug" /></section>}
       {plug.nextChecks.length > 0 && <section><h4>{text.nextChecks}</h4><NextChecks checks={plug.nextChecks} hrefOf={hrefOf} /></section>}
       {plug.doubts.length > 0 && (
         <section><h4>{text.doubts}</h4><ul className={styles.doubts}>{plug.doubts.map((doubt) => <li key={doubt}>{told.sentence(doubt)}</li>)}</ul></section>

@@ -3,7 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { plugPlaces } from '../../../../core/domain/plugs.ts';
 import { FindingsView } from '../../../../renderer/features/findings/findings-view.tsx';
-import type { Findings } from '../../../../shared/formats/findings.v1.ts';
+import type { CauseFinding, Findings } from '../../../../shared/formats/findings.v1.ts';
 import { oilyThird, oilyThirdSheet, stoppedThird } from '../../../fixtures/told-findings.ts';
 import { freshPage } from '../support/page.ts';
 
@@ -128,16 +128,31 @@ describe('the row of all plugs', () => {
 });
 
 describe('on paper', () => {
-  it('stand all plugs, though the screen shows one, and the cautions last', () => {
+  it('stand all plugs, those that are well a line each, though the screen shows one, and the cautions last', () => {
     show(oilyThird);
     const printed: unknown[] = [];
     vi.stubGlobal('print', () => {
       window.dispatchEvent(new Event('beforeprint'));
       const articles = screen.getAllByRole('article');
-      printed.push(articles.length, before(articles.at(-1)!, screen.getByRole('heading', { name: 'Cautions' })));
+      const lines = screen.getAllByRole('rowheader').map((line) => line.textContent);
+      printed.push(articles.map((article) => article.getAttribute('aria-label')), lines, before(articles.at(-1)!, screen.getByRole('heading', { name: 'Cautions' })));
       window.dispatchEvent(new Event('afterprint'));
     });
     screen.getByRole('button', { name: 'Print' }).click();
-    expect(printed).toEqual([4, true]);
+    expect(printed).toEqual([['Cylinder 3'], ['Cylinder 1', 'Cylinder 2', 'Cylinder 4'], true]);
+  });
+
+  it('stands the evidence of a cause that cylinders share once, with the engine', () => {
+    const [leading] = oilyThird.plugs[2]!.causes;
+    const shared: CauseFinding = { ...leading!, scope: 'engine' };
+    show({ ...oilyThird, plugs: oilyThird.plugs.map((plug) => ({ ...plug, causes: [shared] })), engine: { ...oilyThird.engine, causes: [shared] } });
+    let weighed = 0;
+    vi.stubGlobal('print', () => {
+      window.dispatchEvent(new Event('beforeprint'));
+      weighed = screen.getAllByRole('button', { expanded: true }).length;
+      window.dispatchEvent(new Event('afterprint'));
+    });
+    screen.getByRole('button', { name: 'Print' }).click();
+    expect(weighed).toBe(1);
   });
 });
