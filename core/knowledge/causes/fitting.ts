@@ -128,7 +128,8 @@ export const fittingCauses: readonly Cause[] = [
     prior: 'very rare',
     makes: [
       { condition: 'reach-too-long', strength: 'almost always', because: 'The thread stands in the chamber.', source: 'S10' },
-      { condition: 'struck', strength: 'sometimes', because: 'Piston or valve can hit it.', source: 'S10' },
+      { condition: 'piston-struck', strength: 'often', because: 'Piston or valve can hit it.', source: 'S10' },
+      { condition: 'struck', strength: 'rarely', because: 'What the piston breaks off strikes again.', source: COMMON_PRACTICE },
       { condition: 'runs-hot', strength: 'sometimes', because: 'The threads collect heat.', source: 'S10' },
     ],
     shows: [{ finding: 'borescope', is: 'piston damage', strength: 'sometimes', because: 'The piston bears the matching mark.', source: 'S10' }],
@@ -182,7 +183,8 @@ export const fittingCauses: readonly Cause[] = [
     needs: { cylinders: 'several' },
     makes: [
       { condition: 'reach-too-long', strength: 'almost always', because: 'The thread stands in the chamber.', source: 'S10' },
-      { condition: 'struck', strength: 'often', because: 'Piston or valve can hit it.', source: 'S10' },
+      { condition: 'piston-struck', strength: 'often', because: 'Piston or valve can hit it.', source: 'S10' },
+      { condition: 'struck', strength: 'rarely', because: 'What the piston breaks off strikes again.', source: COMMON_PRACTICE },
       { condition: 'runs-hot', strength: 'sometimes', because: 'The threads collect heat.', source: 'S10' },
     ],
     shows: [{ finding: 'borescope', is: 'piston damage', strength: 'sometimes', because: 'The piston bears the matching mark.', source: 'S10' }],
@@ -279,7 +281,7 @@ export const fittingCauses: readonly Cause[] = [
     prior: 'occasional',
     makes: [
       { condition: 'nose-cracked', strength: 'usually', because: 'Levering against the centre electrode cracks the nose.', source: ['S20', 'W11'] },
-      { condition: 'struck', strength: 'hardly ever', because: 'The strap is bent badly.', source: COMMON_PRACTICE },
+      { condition: 'struck', strength: 'rarely', because: 'Careless gapping bends the strap badly.', source: COMMON_PRACTICE },
     ],
     shows: [],
     gives: [{ symptom: 'misfire', strength: 'sometimes', because: 'The spark jumps through the crack.', source: 'W17' }],
@@ -301,7 +303,7 @@ export const fittingCauses: readonly Cause[] = [
     scope: 'plug',
     kind: 'fitting',
     part: 'plug',
-    prior: 'rare',
+    prior: 'occasional',
     makes: [
       { condition: 'body-cracked', strength: 'usually', because: 'A blow or a tilted socket cracks the insulator.', source: ['W1', 'W17', 'W18'] },
       { condition: 'nose-cracked', strength: 'often', because: 'A blow cracks the nose.', source: 'W1' },

@@ -239,8 +239,7 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     shows: [],
     gives: [{ symptom: 'misfire', strength: 'sometimes', because: 'The crust stops the spark.', source: 'W12' }],
     moved: [
-      { by: { fuel: ['natural gas'] }, how: 'likelier', because: 'Landfill and sewage gas carry silicon.', source: 'W12' },
-      { by: { use: ['stationary'] }, how: 'likelier', because: 'Gas engines meet such gas.', source: 'W12' },
+      { by: { use: ['stationary'] }, how: 'likelier', because: 'Gas engines meet landfill and sewage gas, which carry silicon.', source: 'W12' },
     ],
     cure: 'Have the gas analysed and filtered; keep silicone off the inlet and sensor.',
     checks: ['fuel-check'],

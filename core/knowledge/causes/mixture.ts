@@ -294,7 +294,7 @@ export const mixtureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'mixture',
-    prior: 'very rare',
+    prior: 'rare',
     needs: { mixture: ['carburettor'] },
     makes: [
       {

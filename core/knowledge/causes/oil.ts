@@ -392,6 +392,7 @@ export const oilCauses: readonly Cause[] = [
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Wide bearings throw more oil on the bores than the rings can scrape off.', source: COMMON_PRACTICE },
       { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
+      { condition: 'piston-struck', strength: 'hardly ever', because: 'With slack bearings the piston comes up too high.', source: COMMON_PRACTICE },
     ],
     shows: [],
     gives: [
