@@ -43,7 +43,8 @@ function courseOf(low: readonly DriveSecond[], middle: readonly DriveSecond[], h
   const every = Math.max(1, Math.floor(middle.length / MOST_POINTS));
   return middle.flatMap((second, i) => {
     const [cold, hot] = [low[i], high[i]];
-    return i % every !== 0 || cold === undefined || hot === undefined ? [] : [{ at: second.at, low: celsius(cold), middle: celsius(second), high: celsius(hot) }];
+    if (i % every !== 0 || cold === undefined || hot === undefined) return [];
+    return [{ at: second.at, low: celsius(cold), middle: celsius(second), high: celsius(hot) }];
   });
 }
 

@@ -77,13 +77,14 @@ function standingOf(step: Step, says: ModelPart['says'], chances: Chances): Mode
  */
 export function modelAdvice(sheet: ReadingSheet, step: Step, overridden: boolean): ModelPart {
   const running = recordedRunning(sheet);
-  const silent = { tipsStep: step, says: 'not computed', standing: 'silent', words: [], assumed: [], tips: [] } as const;
-  if (!running.ok) return { ...silent, words: [], assumed: [], tips: [], missing: running.error.map((name) => lackingWords[name]) };
+  const silent: ModelPart = { tipsStep: step, says: 'not computed', standing: 'silent', words: [], missing: [], assumed: [], tips: [] };
+  if (!running.ok) return { ...silent, missing: running.error.map((name) => lackingWords[name]) };
   const asked = { sheet, running: running.value, belief: learnedFrom(specifiedAnchor(sheet.engine)).belief };
   const tips = [...tipsAt(asked, 'as recorded', running.value.setting), ...tipsAt(asked, 'full load', hardest(sheet, running.value))];
-  if (tips.length < 6) return { ...silent, words: ['The recorded running lies outside what the model can compute.'], assumed: [], tips: [], missing: [] };
+  if (tips.length < 6) return { ...silent, words: ['The recorded running lies outside what the model can compute.'] };
   const chances = chancesOf(tips, running.value);
   const says = overridden ? 'overridden' : saysOf(chances, sheet.engine);
   const standing = standingOf(step, says, chances);
-  return { tipsStep: step, says, standing, tips, missing: [], assumed: running.value.assumed.map(assumedWords), words: modelWords({ step, says, standing, tips }) };
+  const words = modelWords({ step, says, standing, tips });
+  return { ...silent, says, standing, tips, words, assumed: running.value.assumed.map(assumedWords) };
 }

@@ -63,6 +63,17 @@ function advanceFor(engine: Engine, duty: SteadyDuty): number {
   return engine.cycle === 'two-stroke' || engine.use === 'aircraft' ? usualSetting(engine).advance : ADVANCE[duty];
 }
 
+const loadOf = ({ use }: Engine, duty: SteadyDuty): number => (duty === 'steady cruise' && HARD_CRUISERS.includes(use) ? 0.75 : LOAD[duty]);
+
+/** The usual setting with what was noted of speed, air, coolant and fuel. Air was noted where the engine ran, the setting counts from the sea. */
+function surroundings({ engine, conditions = {} }: ReadingSheet): Setting {
+  const usual = usualSetting(engine);
+  const { fuel, altitudeM: altitude = 0, ambientC = usual.inlet } = conditions;
+  const { speedRpm: rpm = usual.rpm, boostKPa: boost = usual.boost, coolantC: coolant = usual.coolant } = conditions;
+  const cooler = airTemperature(altitude as Metre) - airTemperature(0 as Metre);
+  return { ...usual, altitude, rpm, boost, coolant, inlet: ambientC - cooler, fuel: fuel === undefined ? usual.fuel : MODEL_FUEL[fuel] };
+}
+
 /** The setting of the model at which this much lambda reaches the cylinder. */
 const lambdaSet = (engine: Engine, setting: Setting, reached: number): number => reached / lambdaReached(engine, { ...setting, lambda: 1 });
 
@@ -76,16 +87,8 @@ export function recordedRunning(sheet: ReadingSheet): Result<RecordedRunning, re
   const step = fittedStep(sheet);
   const lacking = lackingOf(sheet, duty, step);
   if (lacking.length > 0 || !isSteady(duty) || typeof step !== 'number') return err(lacking);
-  const usual = usualSetting(engine);
-  const altitude = conditions.altitudeM ?? 0;
-  const cooler = airTemperature(altitude as Metre) - airTemperature(0 as Metre);
   const [lambda, advance] = [conditions.lambda ?? LAMBDA[duty], conditions.advanceDeg ?? advanceFor(engine, duty)];
-  const setting: Setting = {
-    ...usual, altitude, advance, heatStep: step,
-    load: duty === 'steady cruise' && HARD_CRUISERS.includes(engine.use) ? 0.75 : LOAD[duty],
-    rpm: conditions.speedRpm ?? usual.rpm, boost: conditions.boostKPa ?? usual.boost, coolant: conditions.coolantC ?? usual.coolant,
-    inlet: (conditions.ambientC ?? usual.inlet) - cooler, fuel: conditions.fuel === undefined ? usual.fuel : MODEL_FUEL[conditions.fuel],
-  };
+  const setting = { ...surroundings(sheet), advance, heatStep: step, load: loadOf(engine, duty) };
   return ok({
     duty, setting: { ...setting, lambda: lambdaSet(engine, setting, lambda) },
     assumed: [

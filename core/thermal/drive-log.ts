@@ -101,7 +101,8 @@ export function legsOfLog(text: string): Result<readonly Leg[], readonly LegProb
   const back = timesBack(read.value);
   if (back.length > 0) return err(back);
   const start = read.value[0]?.values[0] ?? 0;
-  const bySecond = new Map(read.value.map(({ values: [time = 0, rpm = 0, load = 0, lambda = 0] }) => [Math.round(time - start), { rpm, load: load / 100, lambda }]));
+  const bySecond = new Map(read.value.map(({ values: [time = 0, rpm = 0, load = 0, lambda = 0] }) =>
+    [Math.round(time - start), { rpm, load: load / 100, lambda }]));
   const seconds = [...bySecond.keys()];
   if (seconds.length < 2) return err([{ kind: 'one sample' }]);
   const legs = [...bySecond.values()].map((leg, i) => coarse({ ...leg, seconds: (seconds[i + 1] ?? (seconds[i] ?? 0) + 1) - (seconds[i] ?? 0) }));

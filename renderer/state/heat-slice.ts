@@ -36,7 +36,7 @@ export const createHeatSlice: SliceCreator<HeatSlice> = (set, get) => {
   return {
     heat: null,
     heatTrials: {},
-    tryHeat: (engineId, change) => set(({ heatTrials }) => ({ heatTrials: { ...heatTrials, [engineId]: { ...heatTrials[engineId], ...change } } })),
+    tryHeat: (engineId, trial) => set(({ heatTrials }) => ({ heatTrials: { ...heatTrials, [engineId]: { ...heatTrials[engineId], ...trial } } })),
     loadHeat: async (engineId) => {
       const reply = await bridge['heat.record']({ engineId });
       if (reply.ok) set({ heat: { engineId, record: reply.value } });

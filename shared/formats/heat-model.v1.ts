@@ -8,8 +8,9 @@ const step = z.union([z.literal(-1), z.literal(0), z.literal(1)]);
 
 /**
  * What the thermal model says beside the tips. `tipsStep`: what the tips ask for with every guard. `disagrees`: the model speaks against it, and the
- * advice is to stay. `overridden`: signs of knock, pre-ignition, oil or damage, of which the model knows nothing. `missing`: what the record lacks for the model to be asked; `assumed`: what nobody recorded. `tips`: 90 % bands of the insulator tip
- * for a step from the fitted plug, and the chances of standing below self-cleaning and above the limit of heat.
+ * advice is to stay. `overridden`: signs of knock, pre-ignition, oil or damage, of which the model knows nothing. `missing`: what the record lacks for
+ * the model to be asked; `assumed`: what nobody recorded. `tips`: 90 % bands of the insulator tip for a step from the fitted plug, and the chances of
+ * standing below self-cleaning and above the limit of heat.
  */
 export const heatModel = record({
   tipsStep: step,

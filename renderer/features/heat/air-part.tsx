@@ -14,7 +14,9 @@ import type { HeatBench } from './bench.ts';
 import styles from './heat.module.css';
 import { Rows } from './pieces.tsx';
 
-type Air = { readonly altitude: number; readonly warmer: number; readonly lambda: number; readonly was: ModelFuel; readonly is: ModelFuel; readonly ethanol: number };
+type Air = {
+  readonly altitude: number; readonly warmer: number; readonly lambda: number; readonly was: ModelFuel; readonly is: ModelFuel; readonly ethanol: number;
+};
 
 /** Air at a height, `warmer` K than the standard one. */
 function airOf({ altitude, warmer }: Air) {
@@ -48,7 +50,8 @@ function FuelRows({ ethanol }: { ethanol: number }) {
   const ratio = (value: number): string => words.ratio(formatNumber(value, 1));
   return (
     <Rows label={words.fuels} rows={[
-      ...(blend.ok ? [[words.rows.blendRatio, ratio(stoichiometricRatio(blend.value))] as const] : []), ...MODEL_FUELS.map((name) => [fuelNames[name], ratio(stoichiometricRatio(FUELS[name]))] as const),
+      ...(blend.ok ? [[words.rows.blendRatio, ratio(stoichiometricRatio(blend.value))] as const] : []),
+      ...MODEL_FUELS.map((name) => [fuelNames[name], ratio(stoichiometricRatio(FUELS[name]))] as const),
     ]} />
   );
 }
@@ -58,24 +61,30 @@ export function AirPart({ engine, setting }: HeatBench) {
   const { heat: { air: words, fuelNames } } = useText();
   const quantity = useQuantity();
   const first = engine.use === 'aircraft' ? 'avgas' : 'petrol';
-  const [air, setAir] = useState<Air>({ altitude: Math.max(0, setting.altitude), warmer: 0, lambda: Number(setting.lambda.toFixed(2)), was: first, is: setting.fuel, ethanol: 10 });
+  const [air, setAir] = useState<Air>(() => ({
+    altitude: Math.max(0, setting.altitude), warmer: 0, lambda: Number(setting.lambda.toFixed(2)), was: first, is: setting.fuel, ethanol: 10,
+  }));
   const change = (more: Partial<Air>): void => setAir({ ...air, ...more });
   const celsius = kelvinToCelsius(airOf(air).kelvin as Kelvin);
   const fuel = (label: string, value: ModelFuel, onChange: (next: ModelFuel) => void) => (
-    <SelectField label={label} options={MODEL_FUELS} value={value} none={label} nameOf={(name) => fuelNames[name]} onChange={(next) => { if (next) onChange(next); }} />
+    <SelectField label={label} options={MODEL_FUELS} value={value} none={label} nameOf={(name) => fuelNames[name]}
+      onChange={(next) => { if (next) onChange(next); }} />
   );
   return (
     <>
       <section className={styles.verdict}><h2>{words.title}</h2><p className={styles.lead}>{words.about} {words.rule}</p></section>
       <div className={styles.tried}>
         <section className={styles.sliders} aria-label={words.title}>
-          <Slider label={words.altitude} remark={words.grades.altitude} value={air.altitude} shown={quantity('altitude', air.altitude)} least={0} most={5000} step={50} onChange={(altitude) => change({ altitude })} />
-          <Slider label={words.temperature} remark={words.grades.temperature} value={Math.round(celsius)} shown={quantity('temperature', Math.round(celsius))} least={-30} most={45} step={1}
-            onChange={(next) => change({ warmer: celsiusToKelvin(next as Celsius) - airTemperature(air.altitude as Metre) })} />
-          <Slider label={words.set} remark={words.grades.set} value={air.lambda} shown={formatNumber(air.lambda)} least={0.7} most={1.2} step={0.01} onChange={(lambda) => change({ lambda })} />
+          <Slider label={words.altitude} remark={words.grades.altitude} value={air.altitude} shown={quantity('altitude', air.altitude)}
+            least={0} most={5000} step={50} onChange={(altitude) => change({ altitude })} />
+          <Slider label={words.temperature} remark={words.grades.temperature} value={Math.round(celsius)} shown={quantity('temperature', Math.round(celsius))}
+            least={-30} most={45} step={1} onChange={(next) => change({ warmer: celsiusToKelvin(next as Celsius) - airTemperature(air.altitude as Metre) })} />
+          <Slider label={words.set} remark={words.grades.set} value={air.lambda} shown={formatNumber(air.lambda)} least={0.7} most={1.2} step={0.01}
+            onChange={(lambda) => change({ lambda })} />
           {fuel(words.was, air.was, (was) => change({ was }))}
           {fuel(words.fuel, air.is, (is) => change({ is }))}
-          <Slider label={words.blend} remark={words.grades.blend} value={air.ethanol} shown={quantity('share', air.ethanol)} least={0} most={100} step={1} onChange={(ethanol) => change({ ethanol })} />
+          <Slider label={words.blend} remark={words.grades.blend} value={air.ethanol} shown={quantity('share', air.ethanol)} least={0} most={100} step={1}
+            onChange={(ethanol) => change({ ethanol })} />
         </section>
         <div className={styles.answers}>
           <AirRows air={air} />

@@ -18,6 +18,7 @@ export function LegsEditor({ text, onChange }: { text: string; onChange: (text: 
   const rows = rowsOf(text);
   const set = (row: number, column: number, cell: string): void =>
     onChange(textOf(rows.map((cells, i) => (i === row ? cells.map((old, j) => (j === column ? cell.replace(/[,;\t\n]/g, '.') : old)) : cells))));
+  const remove = (row: number): void => onChange(textOf(rows.filter((_, i) => i !== row)));
   return (
     <div className={styles.legs}>
       <table aria-label={drive.legs}>
@@ -30,12 +31,14 @@ export function LegsEditor({ text, onChange }: { text: string; onChange: (text: 
                 const column = COLUMNS[j] ?? 'seconds';
                 return (
                   <td key={column}>
-                    <input className={styles.cell} inputMode="decimal" autoComplete="off" maxLength={12} value={cell} aria-label={drive.cell(drive.columns[column], i + 1)}
-                      onChange={(event) => set(i, j, event.target.value)} />
+                    <input className={styles.cell} inputMode="decimal" autoComplete="off" maxLength={12} value={cell}
+                      aria-label={drive.cell(drive.columns[column], i + 1)} onChange={(event) => set(i, j, event.target.value)} />
                   </td>
                 );
               })}
-              <td>{rows.length > 1 && <GlyphButton name={drive.removeLeg(i + 1)} onClick={() => onChange(textOf(rows.filter((_, row) => row !== i)))}>×</GlyphButton>}</td>
+              <td>
+                {rows.length > 1 && <GlyphButton name={drive.removeLeg(i + 1)} onClick={() => remove(i)}>×</GlyphButton>}
+              </td>
             </tr>
           ))}
         </tbody>
@@ -68,7 +71,8 @@ export function ImportLog({ log, legs, onLog }: ImportProps) {
       <input ref={file} type="file" accept=".csv,text/csv,text/plain" hidden aria-label={heat.drive.import}
         onChange={(event) => { void take(event.target.files?.[0]); event.target.value = ''; }} />
       <p className={styles.soft}>
-        {log !== undefined && legs.length > 0 ? heat.drive.imported(log.name, heat.times(legs.reduce((sum, { seconds }) => sum + seconds, 0)), legs.length) : heat.drive.importHelp}
+        {log === undefined || legs.length === 0 ? heat.drive.importHelp
+          : heat.drive.imported(log.name, heat.times(legs.reduce((sum, { seconds }) => sum + seconds, 0)), legs.length)}
       </p>
     </div>
   );

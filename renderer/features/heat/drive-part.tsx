@@ -36,7 +36,9 @@ const Outcome = memo(({ answer, calibrated }: { answer: DriveAnswer; calibrated:
   return (
     <section className={styles.block} aria-label={drive.title}>
       <p className={styles.answer}>{drive.fouls(foulsAfter)}</p>
-      <p className={styles.lead}>{drive.why(sooting, (windows.middle.inside + windows.middle.above) / seconds)} {foulsAfter === undefined ? drive.lesson.clean : drive.lesson.fouls}</p>
+      <p className={styles.lead}>
+        {drive.why(sooting, (windows.middle.inside + windows.middle.above) / seconds)} {foulsAfter === undefined ? drive.lesson.clean : drive.lesson.fouls}
+      </p>
       <BasisMark basis={calibrated ? 'calibrated' : 'predicted'} />
       <DriveChart answer={answer} />
       <h3>{drive.fouling}</h3>
@@ -77,7 +79,8 @@ export function DrivePart({ id, engine, setting, learned, trial, onTry }: HeatBe
           </Notice>
         )}
         <div className={styles.narrow}>
-          <Slider label={heat.drive.start} remark={heat.drive.startGrade} value={start} shown={quantity('temperature', start)} least={-30} most={40} step={1} onChange={(next) => onTry({ start: next })} />
+          <Slider label={heat.drive.start} remark={heat.drive.startGrade} value={start} shown={quantity('temperature', start)} least={-30} most={40} step={1}
+            onChange={(next) => onTry({ start: next })} />
         </div>
       </section>
       <p className={styles.soft} role="status">{computing && heat.drive.computing}</p>

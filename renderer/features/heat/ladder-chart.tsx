@@ -24,7 +24,8 @@ const known = ({ bands }: Rung): readonly (readonly [number, Band<number>])[] =>
 function Limits() {
   const { limits } = useText().heat;
   const all: readonly { readonly edge: SoftEdge; readonly words: string; readonly below: boolean }[] = [
-    { edge: SELF_CLEANING, words: limits.cleaning, below: true }, { edge: TOO_HOT, words: limits.hot, below: true }, { edge: PRE_IGNITION, words: limits.ignition, below: false },
+    { edge: SELF_CLEANING, words: limits.cleaning, below: true }, { edge: TOO_HOT, words: limits.hot, below: true },
+    { edge: PRE_IGNITION, words: limits.ignition, below: false },
   ];
   return (
     <g className={styles.limit}>

@@ -45,7 +45,8 @@ function Verdict({ rungs }: { rungs: readonly Rung[] }) {
       <h2>{heat.question}</h2>
       {best === undefined ? <p className={styles.answer}>{heat.verdictNone}</p> : (
         <p className={styles.answer}>
-          {heat.verdict(best.step, words.percent(best.tooHot))} {always ? heat.costFree : heat.cost(best.cleansFrom === undefined ? undefined : words.percent(best.cleansFrom), best.step)}
+          {heat.verdict(best.step, words.percent(best.tooHot))}{' '}
+          {always ? heat.costFree : heat.cost(best.cleansFrom === undefined ? undefined : words.percent(best.cleansFrom), best.step)}
         </p>
       )}
       <p className={styles.soft}>{best !== undefined && best.step > 0 && `${heat.hotterNever} `}{heat.notAdvice}</p>
@@ -66,7 +67,8 @@ function Conflicts() {
           {LIMITS_OF_SOURCES.map(({ of, cleaning, hot, ignition }) => (
             <tr key={of}>
               <th scope="row">{heat.sourcesOfLimits[of]}</th>
-              <td>{cleaning && (cleaning[1] === undefined ? celsius(cleaning[0]) : heat.range(celsius(cleaning[0]), celsius(cleaning[1])))}</td><td>{given(hot)}</td><td>{given(ignition)}</td>
+              <td>{cleaning && (cleaning[1] === undefined ? celsius(cleaning[0]) : heat.range(celsius(cleaning[0]), celsius(cleaning[1])))}</td>
+              <td>{given(hot)}</td><td>{given(ignition)}</td>
             </tr>
           ))}
           <tr data-own><th scope="row">{heat.conflictUsed}</th><td>{spread(SELF_CLEANING)}</td><td>{spread(TOO_HOT)}</td><td>{spread(PRE_IGNITION)}</td></tr>

@@ -53,9 +53,11 @@ function SparkNumbers({ answer, correlation }: { answer: Answer; correlation: nu
   const share = (value: number): string => (value < 0.001 ? spark.under : `${formatNumber(100 * value, 1)} %`);
   return (
     <Rows label={spark.title} rows={[
-      [spark.asked, kilovolts(demand)], ...(correlation === undefined ? [] : [[spark.correlation, volts(correlation)] as const]), [spark.available, volts(available)],
+      [spark.asked, kilovolts(demand)], ...(correlation === undefined ? [] : [[spark.correlation, volts(correlation)] as const]),
+      [spark.available, volts(available)],
       [spark.left, band(volts(available - demand.middle), volts(available - demand.high), volts(available - demand.low))],
-      [spark.misfires, spark.share(share(misfires.middle), share(misfires.low), share(misfires.high))], [spark.density, spark.densityShown(formatNumber(density, 1))],
+      [spark.misfires, spark.share(share(misfires.middle), share(misfires.low), share(misfires.high))],
+      [spark.density, spark.densityShown(formatNumber(density, 1))],
     ]} />
   );
 }
@@ -74,7 +76,8 @@ function Controls({ bench: { setting, onTry }, plug, onPlug }: { bench: HeatBenc
         onChange={(coil) => onTry({ setting: { ...setting, coil } })} />
       <Slider label={spark.insulation} remark={spark.grades.insulation} value={Math.log10(plug.insulation)} shown={quantity('insulation', Number(plug.insulation.toPrecision(2)))}
         least={-1} most={3} step={0.1} onChange={(ten) => onPlug({ ...plug, insulation: 10 ** ten })} />
-      <Slider label={spark.wear} remark={spark.grades.wear} value={plug.wear} shown={spark.wearShown(percent(plug.wear))} least={0} most={1} step={0.05} onChange={(wear) => onPlug({ ...plug, wear })} />
+      <Slider label={spark.wear} remark={spark.grades.wear} value={plug.wear} shown={spark.wearShown(percent(plug.wear))} least={0} most={1} step={0.05}
+        onChange={(wear) => onPlug({ ...plug, wear })} />
       <Choice label={spark.polarity} options={['negative', 'positive']} value={plug.polarity} nameOf={(sign) => spark.polarities[sign]} always
         onChange={(polarity) => { if (polarity) onPlug({ ...plug, polarity }); }} />
     </section>
@@ -94,7 +97,8 @@ export function SparkPart(bench: HeatBench) {
   if (!answer.ok) return <Notice tone="problem" title={heat.refused}>{answer.error.map(words.note).join(' ')}</Notice>;
   const { surely, likely } = answer.value.widest;
   const length = (mm: number): string => (mm >= MOST_GAP ? heat.orMore(quantity('length', mm)) : quantity('length', mm));
-  const near = demands.reduce<DemandAt | undefined>((best, one) => (best === undefined || Math.abs(one.gap - setting.gap) < Math.abs(best.gap - setting.gap) ? one : best), undefined);
+  const away = (one: DemandAt): number => Math.abs(one.gap - setting.gap);
+  const near = [...demands].sort((a, b) => away(a) - away(b))[0];
   return (
     <>
       <div className={styles.verdict}>

@@ -119,7 +119,9 @@ function Unused({ record }: HeatBench) {
     <section aria-label={told.unused}>
       <h3>{told.unused}</h3>
       <ul className={styles.list}>
-        {unused.map(({ id, date, lacking: names }) => <li key={id}>{told.lacks(date === undefined ? told.undated : formatDate(date), names.map((name) => lacking[name]))}</li>)}
+        {unused.map(({ id, date, lacking: names }) => (
+          <li key={id}>{told.lacks(date === undefined ? told.undated : formatDate(date), names.map((name) => lacking[name]))}</li>
+        ))}
       </ul>
     </section>
   );

@@ -48,7 +48,8 @@ export function TorquePart({ engine: { fitment } }: HeatBench) {
       <section className={styles.verdict}><h2>{words.title}</h2><p className={styles.lead}>{words.about}</p></section>
       <div className={styles.tried}>
         <section className={styles.sliders} aria-label={words.title}>
-          <SelectField label={words.joint} options={NAMES} value={name} none={words.joint} nameOf={(one) => words.joints[one]} onChange={(next) => { if (next) setName(next); }} />
+          <SelectField label={words.joint} options={NAMES} value={name} none={words.joint} nameOf={(one) => words.joints[one]}
+            onChange={(next) => { if (next) setName(next); }} />
           <p className={styles.soft}>{own === undefined ? words.noPage : own === name && words.fromPage}</p>
           <Slider label={words.value} remark={words.grade} value={value} shown={quantity('torque', value)} least={4} most={60} step={0.5} onChange={setTorque} />
         </section>

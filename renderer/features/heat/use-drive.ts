@@ -8,7 +8,10 @@ type Reply = { readonly number: number; readonly answer: Driven };
 const newWorker = (): Worker | undefined =>
   (typeof Worker === 'undefined' ? undefined : new Worker(new URL('./drive-worker.ts', import.meta.url), { type: 'module' }));
 
-/** The answer to a drive, computed beside the page; the last answer stays until the next one is there. `question` must be the same object while nothing changed. */
+/**
+ * The answer to a drive, computed beside the page; the last answer stays until the next one is there.
+ * @param question the same object while nothing changed
+ */
 export function useDrive(question: DriveQuestion | undefined): { readonly answer: Driven | undefined; readonly computing: boolean } {
   const worker = useRef<Worker | undefined>(undefined);
   const [asked, setAsked] = useState(0);

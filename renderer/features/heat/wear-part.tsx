@@ -37,7 +37,10 @@ function WearChart({ set: { readings, unit }, limit, forecast }: ChartProps) {
   const gaps = readings.map(({ gap }) => gap);
   const across = scale(0, end, LEFT, RIGHT);
   const up = scale(Math.min(...gaps) - 0.08, Math.max(limit, ...gaps) + 0.08, FOOT, EDGE.top);
-  const intervals = Array.from({ length: 41 }, (_, i) => (i / 40) * end).flatMap((at) => { const interval = gapInterval(readings, at); return interval === undefined ? [] : [{ at, ...interval }]; });
+  const intervals = Array.from({ length: 41 }, (_, i) => (i / 40) * end).flatMap((at) => {
+    const interval = gapInterval(readings, at);
+    return interval === undefined ? [] : [{ at, ...interval }];
+  });
   const of = (of_: 'low' | 'middle' | 'high') => intervals.map((one) => [across(one.at), up(one[of_])] as const);
   return (
     <svg className={styles.chart} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={wear.chart}>
@@ -96,6 +99,7 @@ export function WearPart({ engine, record }: HeatBench) {
   const least = limit ?? Number((start + LIMIT_OVER_NEW).toFixed(2));
   const rateOf = set.unit === 'h' ? undefined : set.metal ?? metal;
   const forecast = gapForecast(set.readings, least, rateOf);
+  const nameOf = (one: GapSet | undefined): string => wear.setName(one?.until === undefined ? wear.undated : formatDate(one.until), one?.readings.length ?? 0);
   return (
     <>
       <section className={styles.verdict}><h2>{wear.title}</h2><Forecast set={set} limit={least} forecast={forecast} /></section>
@@ -104,7 +108,7 @@ export function WearPart({ engine, record }: HeatBench) {
           <p className={styles.soft}>{wear.about}</p>
           {sets.length > 1 && (
             <SelectField label={wear.set} options={sets.map((_, i) => String(i))} value={String(index)} none={wear.set} onChange={setChosen}
-              nameOf={(option) => { const one = sets[Number(option)]; return wear.setName(one?.until === undefined ? wear.undated : formatDate(one.until), one?.readings.length ?? 0); }} />
+              nameOf={(option) => nameOf(sets[Number(option)])} />
           )}
           <Slider label={wear.limit} remark={wear.limitGrade} value={least} shown={quantity('length', least)} least={Number((start + 0.05).toFixed(2))} most={Number((start + 0.8).toFixed(2))} step={0.01} onChange={setLimit} />
           {set.metal === undefined

@@ -11,7 +11,7 @@ const times = (seconds: number): string => {
   if (seconds < 5400) return `${(seconds / 60).toFixed(0)} min`;
   return seconds < 36_000 ? `${(seconds / 3600).toFixed(0)} h` : 'over 10 h';
 };
-const stepOf = (step: number): string => (step === 0 ? 'The heat value asked for' : `${steps(step).replace('1 step', 'One step').replace('2 steps', 'Two steps')}`);
+const stepOf = (step: number): string => (step === 0 ? 'The heat value asked for' : steps(step).replace('1 step', 'One step').replace('2 steps', 'Two steps'));
 
 const sliders = {
   load: 'Load', rpm: 'Speed', lambda: 'Lambda', advance: 'Advance', boost: 'Boost', inlet: 'Intake temperature', coolant: 'Coolant', altitude: 'Altitude',

@@ -13,13 +13,15 @@ const user = userEvent.setup();
 const CARBURETTED: Engine = { use: 'road', cylinders: 4, boreMm: 80, compressionRatio: 9, mixture: { kind: 'carburettor' } };
 const SPECIFIED: Engine = { ...CARBURETTED, strokeMm: 80, fitment: { heat: { scale: 'Ostrin', value: '6' }, gapMm: 0.7, thread: 'M14x1.25', seat: 'gasket' } };
 
+const BARE = { noseSurface: 'fine powder', deposit: 'light dusting', noseColour: 'light tan' } as const;
+
 let host: FakeHost;
 let id = '';
 let view: ReturnType<typeof render>;
 
-const sheetOf = (engine: Engine, date: string, conditions: ReadingSheet['conditions'], tip: ReadingSheet['plugs'][number]['tip'], gapMm?: number): ReadingSheet => ({
+const sheetOf = (engine: Engine, date: string, conditions: ReadingSheet['conditions'], gapMm?: number): ReadingSheet => ({
   format: 'corenose.reading-sheet', version: 1, date, engine, conditions,
-  plugs: [1, 2, 3, 4].map((cylinder) => ({ cylinder, tip, fitted: { heatStepsFromSpecified: 0, electrode: 'nickel', gapNewMm: 0.7 }, ...(gapMm !== undefined && { measured: { gapMm } }) })),
+  plugs: [1, 2, 3, 4].map((cylinder) => ({ cylinder, tip: BARE, fitted: { heatStepsFromSpecified: 0, electrode: 'nickel', gapNewMm: 0.7 }, ...(gapMm !== undefined && { measured: { gapMm } }) })),
 });
 
 function keep(...sheets: readonly ReadingSheet[]): void {
@@ -113,7 +115,6 @@ describe('what if', () => {
 });
 
 const PULL = { duty: 'full load', stop: 'clean cut', warm: true, speedRpm: 5000, lambda: 0.88, advanceDeg: 26 } as const;
-const BARE = { noseSurface: 'fine powder', deposit: 'light dusting', noseColour: 'light tan' } as const;
 
 describe('the ladder', () => {
   it('answers which heat value stays inside the window and at what price, in a sentence and in a table, and that it is no advice', async () => {
@@ -125,7 +126,7 @@ describe('the ladder', () => {
   });
 
   it('marks the running of kept readings with the band computed for it', async () => {
-    await open(SPECIFIED, 'ladder', [sheetOf(SPECIFIED, '2026-01-05', PULL, BARE), sheetOf(SPECIFIED, '2026-02-05', { ...PULL, duty: 'steady cruise' }, BARE)]);
+    await open(SPECIFIED, 'ladder', [sheetOf(SPECIFIED, '2026-01-05', PULL), sheetOf(SPECIFIED, '2026-02-05', { ...PULL, duty: 'steady cruise' })]);
     const [first, second] = (await screen.findAllByRole('listitem')).filter(({ textContent }) => /full load|steady cruise/.test(textContent));
     expect(first!.textContent).toMatch(/^2026-01-05: full load; 5,?000 r\/min, 100 % load, .*\d+ °C \(\d+ °C to \d+ °C\)$/);
     expect(second!.textContent).toContain('45 % load');
@@ -159,7 +160,7 @@ describe('what the tips told', () => {
   });
 
   it('takes in kept readings by itself: glaze and exhaust after a pull, and says what another lacks', async () => {
-    await open(SPECIFIED, 'told', [sheetOf(SPECIFIED, '2026-01-05', { ...PULL, egtC: 800 }, BARE), sheetOf(SPECIFIED, '2026-02-05', { duty: 'mixed' }, BARE)]);
+    await open(SPECIFIED, 'told', [sheetOf(SPECIFIED, '2026-01-05', { ...PULL, egtC: 800 }), sheetOf(SPECIFIED, '2026-02-05', { duty: 'mixed' })]);
     expect(await screen.findByText('Glaze sound', { selector: 'strong' })).toBeTruthy();
     expect(screen.getByText('Exhaust-gas temperature', { selector: 'strong' })).toBeTruthy();
     expect(screen.getByText('Asked for by the maker', { selector: 'strong' })).toBeTruthy();
@@ -210,7 +211,7 @@ describe('the other parts', () => {
   });
 
   it('wear: two points give no interval and say so; three give one from the record', async () => {
-    const at = (distanceKm: number, gap: number, date: string) => sheetOf({ ...SPECIFIED }, date, { distanceKm }, BARE, gap);
+    const at = (distanceKm: number, gap: number, date: string) => sheetOf({ ...SPECIFIED }, date, { distanceKm }, gap);
     await open(SPECIFIED, 'wear', [at(10_000, 0.78, '2026-01-05')]);
     expect(await screen.findByText('Two points give no interval; the range of the metal is used.')).toBeTruthy();
     expect(screen.getByText('usual rate of the metal, not of this set')).toBeTruthy();
