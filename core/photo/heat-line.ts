@@ -20,6 +20,7 @@ type Profile = readonly Triple[];
 /** The sharpest lasting change of colour along the ground electrode; nothing where the electrode was not seen at full length. */
 export function heatLine(image: PixelImage, geometry: Geometry, balance: Balance): HeatLine | undefined {
   const profile = profileAlong(image, geometry, balance);
+  if (profile.length === 0) return undefined;
   let best: HeatLine = { along: 0, contrast: 0 };
   for (let at = FEWEST; at <= profile.length - FEWEST; at += 1) {
     const lasting = distance(meanOf(profile.slice(0, at)), meanOf(profile.slice(at)));
@@ -27,25 +28,24 @@ export function heatLine(image: PixelImage, geometry: Geometry, balance: Balance
     const contrast = Math.min(lasting, sharp);
     if (contrast > best.contrast) best = { along: at / profile.length, contrast };
   }
-  return profile.length < STEPS ? undefined : best;
+  return best;
 }
 
-/** Colour across the middle of the bar at steps from its free end to the edge of the bore, lightness at half weight. */
+/** Colour across the middle of the bar at steps from its free end to the edge of the bore, lightness at half weight; nothing where it leaves the picture. */
 function profileAlong(image: PixelImage, { bore, strap: { angle, offset, half, end } }: Geometry, balance: Balance): Profile {
   const [cos, sin] = [Math.cos(angle) * bore.r, Math.sin(angle) * bore.r];
   const [from, to] = [end + 0.06, 0.97];
-  const rows = Array.from({ length: STEPS }, (_, i) => from + ((to - from) * (i + 0.5)) / STEPS);
-  const profile = rows.map((along) => {
-    const places: number[] = [];
-    for (let k = 0; k < ACROSS; k += 1) {
-      const across = offset + 0.6 * half * ((2 * (k + 0.5)) / ACROSS - 1);
-      const [x, y] = [Math.floor(bore.x + along * cos - across * sin), Math.floor(bore.y + along * sin + across * cos)];
-      if (x >= 0 && y >= 0 && x < image.width && y < image.height) places.push(y * image.width + x);
-    }
-    const { l, a, b } = labOfPixels(image, Int32Array.from(places), balance);
-    return places.length < ACROSS ? undefined : ([0.5 * middle(l), middle(a), middle(b)] as const);
-  });
-  return profile.filter((colour) => colour !== undefined);
+  const places = new Int32Array(STEPS * ACROSS);
+  for (let i = 0; i < places.length; i += 1) {
+    const along = from + ((to - from) * (Math.floor(i / ACROSS) + 0.5)) / STEPS;
+    const across = offset + 0.6 * half * ((2 * ((i % ACROSS) + 0.5)) / ACROSS - 1);
+    const [x, y] = [Math.floor(bore.x + along * cos - across * sin), Math.floor(bore.y + along * sin + across * cos)];
+    if (x < 0 || y < 0 || x >= image.width || y >= image.height) return [];
+    places[i] = y * image.width + x;
+  }
+  const { l, a, b } = labOfPixels(image, places, balance);
+  const row = (values: Float32Array, i: number): number => middle(values.subarray(i * ACROSS, (i + 1) * ACROSS));
+  return Array.from({ length: STEPS }, (_, i): Triple => [0.5 * row(l, i), row(a, i), row(b, i)]);
 }
 
 /** Mean without the highest and the lowest, which are glints and dirt. */

@@ -3,7 +3,7 @@ import type { Lab } from './lab.ts';
 import type { Geometry } from './geometry.ts';
 import { medianOf, quantileOf, spreadAround } from './order.ts';
 import type { PixelImage } from './pixels.ts';
-import { depthIn, type Ring } from './ring-fit.ts';
+import { withinRing, type Ring } from './ring-fit.ts';
 import { underStrap } from './strap.ts';
 import { atLightness, type Tint } from './tint.ts';
 
@@ -15,16 +15,19 @@ const FEWEST = 25;
 /** Share of the bore that the centre electrode takes at most: common practice, no source. */
 const ELECTRODE = 0.285;
 
+/** A metal part shows its colour in a picture of this bore radius, in pixels; larger ones are looked at more coarsely. */
+const PATCH = 80;
+
 type Inside = (x: number, y: number) => boolean;
 
-/** Index of every pixel within `reach` pixels of a place for which `inside` holds. */
-function placesWhere({ width, height }: PixelImage, centre: { x: number; y: number }, reach: number, inside: Inside): Int32Array {
+/** Index of every pixel, or of every `step`-th across and down, within `reach` pixels of a place for which `inside` holds. */
+function placesWhere({ width, height }: PixelImage, centre: { x: number; y: number }, reach: number, inside: Inside, step = 1): Int32Array {
   const [x0, x1] = [Math.max(0, Math.floor(centre.x - reach)), Math.min(width, Math.ceil(centre.x + reach))];
   const [y0, y1] = [Math.max(0, Math.floor(centre.y - reach)), Math.min(height, Math.ceil(centre.y + reach))];
   const places = new Int32Array(Math.max(0, x1 - x0) * Math.max(0, y1 - y0));
   let count = 0;
-  for (let y = y0; y < y1; y += 1) {
-    for (let x = x0; x < x1; x += 1) {
+  for (let y = y0; y < y1; y += step) {
+    for (let x = x0; x < x1; x += step) {
       if (!inside(x + 0.5, y + 0.5)) continue;
       places[count] = y * width + x;
       count += 1;
@@ -37,25 +40,29 @@ function placesWhere({ width, height }: PixelImage, centre: { x: number; y: numb
 function onNose({ nose, bore, strap, electrode: drawn }: Geometry, rim: number, margin: number): Inside {
   const covered = underStrap(strap, bore, margin);
   const electrode = Math.max(drawn.r + 0.03 * bore.r, Math.min(ELECTRODE * bore.r, 0.62 * nose.r));
-  return (x, y) => depthIn(nose, x, y) < rim && (x - nose.x) ** 2 + (y - nose.y) ** 2 > electrode ** 2 && !covered(x, y);
+  const within = withinRing(nose, rim);
+  return (x, y) => (x - nose.x) ** 2 + (y - nose.y) ** 2 > electrode ** 2 && within(x, y) && !covered(x, y);
 }
 
 export const nosePlaces = (image: PixelImage, geometry: Geometry, rim: number, margin: number): Int32Array =>
   placesWhere(image, geometry.nose, rim * (geometry.nose.r + Math.hypot(geometry.nose.c2, geometry.nose.s2)) + 1, onNose(geometry, rim, margin));
 
-/** Places of `all` by the quarter of the turn around the bore in which they lie, beginning to the right. */
+/** Places of `all` by the quarter of the turn around the bore in which they lie: to the right, below, to the left, above. */
 export function byQuarter({ width }: PixelImage, { bore }: Geometry, all: Int32Array): readonly Int32Array[] {
-  const quarterOf = (place: number): number => {
+  const quarters: readonly number[][] = [[], [], [], []];
+  for (const place of all) {
     const [dx, dy] = [(place % width) - bore.x, Math.floor(place / width) - bore.y];
-    return Math.floor((Math.atan2(dy, dx) / (Math.PI / 2) + 4.5) % 4);
-  };
-  return [0, 1, 2, 3].map((quarter) => all.filter((place) => quarterOf(place) === quarter));
+    const quarter = Math.abs(dx) >= Math.abs(dy) ? (dx >= 0 ? 0 : 2) : dy >= 0 ? 1 : 3;
+    quarters[quarter]?.push(place);
+  }
+  return quarters.map((places) => Int32Array.from(places));
 }
 
 /** The middle of the ground electrode over the cavity and the nose. */
 export function strapPlaces(image: PixelImage, { bore, strap }: Geometry): Int32Array {
   const onBar = underStrap({ ...strap, half: 0.7 * strap.half, end: strap.end + 0.06 }, bore, 0);
-  return placesWhere(image, bore, bore.r, (x, y) => onBar(x, y) && depthIn(bore, x, y) < 0.92);
+  const within = withinRing(bore, 0.92);
+  return placesWhere(image, bore, bore.r, (x, y) => onBar(x, y) && within(x, y), Math.max(1, Math.round(bore.r / PATCH)));
 }
 
 /** The end of the centre electrode where the strap leaves it free. */
@@ -91,24 +98,41 @@ function ringPlaces({ width, height }: PixelImage, ring: Ring, from: number, to:
 }
 
 /** The colour of the pixels no darker than `from` (L*); nothing of too few. `lightness` is the share of them that are darker than the L* given. */
-export function colourOf({ l, a, b }: LabPixels, lightness: number, from = -Infinity): RegionColour | undefined {
-  const [ls, as, bs] = [new Float32Array(l.length), new Float32Array(l.length), new Float32Array(l.length)];
-  const [us, vs] = [new Float32Array(l.length), new Float32Array(l.length)];
-  let count = 0;
+export function colourOf(pixels: LabPixels, lightness: number, from = -Infinity): RegionColour | undefined {
+  const { l, a, b, count, pixels: all } = sampleOf(pixels, from);
+  if (all < FEWEST) return undefined;
+  const [us, vs] = [new Float32Array(count), new Float32Array(count)];
+  for (let i = 0; i < count; i += 1) {
+    const scale = Math.max(4, (l[i] ?? 0) + 16);
+    us[i] = (a[i] ?? 0) / scale;
+    vs[i] = (b[i] ?? 0) / scale;
+  }
+  const tint = { u: medianOf(us), v: medianOf(vs) };
+  const spreadOf = (values: Float32Array): number => spreadAround(values, medianOf(values));
+  const lab = atLightness(tint, Math.min(100, quantileOf(l, lightness)));
+  return { lab, tint, spread: [spreadOf(l), spreadOf(a), spreadOf(b)], pixels: all };
+}
+
+/** Of more pixels than this, evenly spread ones stand for all: a median of so many is sure to a fortieth of the spread. */
+const ENOUGH = 3000;
+
+type Sample = Omit<LabPixels, 'clipped'> & { readonly count: number; readonly pixels: number };
+
+/** The pixels no darker than `from`; `pixels` is the number of all of them. */
+function sampleOf({ l, a, b }: LabPixels, from: number): Sample {
+  const every = Math.max(1, Math.floor(l.length / ENOUGH));
+  const room = Math.ceil(l.length / every);
+  const sample = { l: new Float32Array(room), a: new Float32Array(room), b: new Float32Array(room) };
+  let [count, pixels] = [0, 0];
   for (let i = 0; i < l.length; i += 1) {
-    const [li, ai, bi] = [l[i] ?? 0, a[i] ?? 0, b[i] ?? 0];
-    if (li < from) continue;
-    const scale = Math.max(4, li + 16);
-    ls[count] = li;
-    as[count] = ai;
-    bs[count] = bi;
-    us[count] = ai / scale;
-    vs[count] = bi / scale;
+    const lightness = l[i] ?? 0;
+    if (lightness < from) continue;
+    pixels += 1;
+    if (i % every !== 0) continue;
+    sample.l[count] = lightness;
+    sample.a[count] = a[i] ?? 0;
+    sample.b[count] = b[i] ?? 0;
     count += 1;
   }
-  if (count < FEWEST) return undefined;
-  const tint = { u: medianOf(us.subarray(0, count)), v: medianOf(vs.subarray(0, count)) };
-  const spreadOf = (values: Float32Array): number => spreadAround(values.subarray(0, count), medianOf(values.subarray(0, count)));
-  const lab = atLightness(tint, Math.min(100, quantileOf(ls.subarray(0, count), lightness)));
-  return { lab, tint, spread: [spreadOf(ls), spreadOf(as), spreadOf(bs)], pixels: count };
+  return { l: sample.l.subarray(0, count), a: sample.a.subarray(0, count), b: sample.b.subarray(0, count), count, pixels };
 }

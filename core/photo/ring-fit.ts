@@ -37,6 +37,17 @@ export function depthIn(ring: Ring, px: number, py: number): number {
   return Math.sqrt(square) / (r + (c2 * (dx * dx - dy * dy) + 2 * s2 * dx * dy) / square);
 }
 
+/** A test for places within a share of a ring; only those near its edge need the exact depth. */
+export function withinRing(ring: Ring, share: number): (px: number, py: number) => boolean {
+  const press = Math.hypot(ring.c2, ring.s2);
+  const surely = (share * Math.max(0, ring.r - press)) ** 2;
+  const never = (share * (ring.r + press)) ** 2;
+  return (px, py) => {
+    const square = (px - ring.x) ** 2 + (py - ring.y) ** 2;
+    return square < surely || (square <= never && depthIn(ring, px, py) < share);
+  };
+}
+
 export const ringOfCircle = ({ x, y, r }: Point & { readonly r: number }): Ring => ({ x, y, r, c2: 0, s2: 0, share: 1 });
 
 /** The ring in units `factor` times as fine. */

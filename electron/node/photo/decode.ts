@@ -53,13 +53,14 @@ function refusalOf(about: Metadata, size: number): PhotoError | undefined {
 }
 
 /**
- * The upright picture in sRGB, at most `side` pixels long, ready to be decoded. `wholly` refuses one that ends too early; otherwise what is there is given.
+ * The upright picture in sRGB, at most `side` pixels long, ready to be decoded; made smaller without the ringing that would leave halos to measure.
+ * `wholly` refuses one that ends too early; otherwise what is there is given.
  * @throws what the libraries throw for damaged bytes
  */
 export async function uprightPicture({ bytes, about }: OpenedPhoto, side: number, { wholly }: { readonly wholly: boolean }): Promise<Sharp> {
   const source = isHeic(about) ? (await uprightHeic(bytes, side, about.icc)).png : bytes;
   const upright = sharp(source, { ...OPTIONS, failOn: wholly ? 'error' : 'none' }).autoOrient().toColourspace('srgb');
-  return side === Infinity ? upright : upright.resize(side, side, { fit: 'inside', withoutEnlargement: true });
+  return side === Infinity ? upright : upright.resize(side, side, { fit: 'inside', withoutEnlargement: true, kernel: 'linear' });
 }
 
 /** Decodes an opened photo: upright, in sRGB, at working size. Never throws for what is in the bytes. */

@@ -49,6 +49,8 @@ function take({ id, task }: Task): void {
 }
 
 shutOtherLoaders();
+sharp.cache(false);
+sharp.concurrency(1);
 if (electronPort === undefined) process.on('message', (message) => { take(message as Task); });
 else electronPort.on('message', ({ data }) => { take(data); });
 turn = warmUp().finally(() => { send('ready'); });
