@@ -6,6 +6,7 @@ import { Belief } from '../../ui/belief.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { Judgement, toneOf, type Tone } from '../../ui/judgement.tsx';
 import { useTold } from '../../ui/use-told.ts';
+import { PlugPhotos } from '../photos/index.ts';
 import { Causes } from './causes.tsx';
 import { NextChecks } from './next-checks.tsx';
 import styles from './plug-detail.module.css';
@@ -45,6 +46,7 @@ export function PlugDetail({ plug, sheet, hrefOf }: { plug: PlugFindings; sheet:
         <div className={styles.tips}>
           <DrawnTip tip={tip} view="end" size={156} seed={key} />
           <DrawnTip tip={tip} view="side" size={156} seed={key} title="" />
+          <PlugPhotos plug={key} />
         </div>
         <Verdicts plug={plug} name={name} />
       </header>

@@ -3,6 +3,7 @@ import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { useText } from '../../text/index.ts';
 import type { Question } from '../../ui/drawn-tip/index.ts';
 import { Button } from '../../ui/button.tsx';
+import { PlugPhotos } from '../photos/index.ts';
 import { setRead } from './deeds.ts';
 import { FittedFields, MeasuredFields, NoteField } from './details.tsx';
 import styles from './entry.module.css';
@@ -55,6 +56,7 @@ export function Entry({ entry, picture, regionRef, searchRef, onFollow, open, on
       ) : (
         <div className={styles.body} data-picture={picture === undefined ? undefined : ''}>
           <div className={styles.questions} data-questions="">
+            <PlugPhotos plug={hand.plugKey} />
             {QUICK.map(row)}
             {LATER.map(([name, facets]) => (
               <Section key={name} title={tray.parts[name]} summary={summaryOf(facets)}

@@ -7,6 +7,7 @@ import { useText } from '../../text/index.ts';
 import { formatBelief } from '../../text/numbers.ts';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { ToneShape, toneOf, type Tone } from '../../ui/judgement.tsx';
+import { PlugPhotoMark } from '../photos/index.ts';
 import styles from './tray.module.css';
 import { enteredFacets, FACETS_IN_ALL, isPlugRead } from './questions.ts';
 
@@ -46,6 +47,7 @@ export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: 
         <>
           <DrawnTip tip={plug.tip ?? EMPTY} view="end" size={Math.round(scale * DRAWN)} seed={plugKey} title="" />
           <EnteredRing share={entered / FACETS_IN_ALL} />
+          <PlugPhotoMark plug={plugKey} className={styles.photo} />
         </>
       )}
       {at.position !== 'only' && <span className={styles.position}>{tray.positionShort[at.position]}</span>}
