@@ -35,12 +35,12 @@ function itemsOf({ before, done }: Given): Item[] {
 }
 
 /** What this cause does to a plug, as judgements. */
-const marks = (cause: Cause, { conditions }: Knowledge): readonly Verdict[] =>
+export const marksOf = (cause: Cause, { conditions }: Knowledge): readonly Verdict[] =>
   conditions.filter(({ id }) => cause.makes.some(({ condition }) => condition === id)).map(({ verdict }) => verdict);
 
 /** The plugs in reach that bore a mark of this cause at the reading before. */
 function concerned({ cause, places }: Item, { knowledge, changes }: Given): readonly Changed[] {
-  const [keys, made] = [new Set(places.flatMap(({ plugs }) => plugs)), marks(cause, knowledge)];
+  const [keys, made] = [new Set(places.flatMap(({ plugs }) => plugs)), marksOf(cause, knowledge)];
   return changes.filter((c) => keys.has(plugKey(c.cylinder, c.position)) && c.faultsBefore.some((v) => made.includes(v)));
 }
 
@@ -50,21 +50,18 @@ const wordsOf = (plugs: readonly Changed[]): string => sentenceStart(placesWords
 
 type Judged = { readonly outcome: CureOutcome; readonly why: string };
 
-function byPlugs(plugs: readonly Changed[], made: readonly Verdict[]): Judged {
-  const told = plugs.filter(({ change }) => change !== 'cannot be told');
-  if (told.length === 0) return { outcome: 'cannot be told', why: `${wordsOf(plugs)}: not read since, or not judged.` };
+function byPlugs(told: readonly Changed[], made: readonly Verdict[]): Judged {
   const [good, bad] = [told.filter((plug) => helped(plug, made)), told.filter((plug) => !helped(plug, made))];
   if (bad.length === 0) return { outcome: 'borne out', why: `${wordsOf(good)}: ${good.every(({ faultsNow }) => faultsNow.length === 0) ? 'normal now' : 'its mark is gone or less'}.` };
   if (good.length === 0) return { outcome: 'not borne out', why: `${wordsOf(bad)}: its mark is still there.` };
   return { outcome: 'partly borne out', why: `${wordsOf(good)}: gone or less; ${placesWords(bad.map(placeWords))}: still there.` };
 }
 
-/** By what was felt, for a cause that left no mark on a plug. */
-function bySymptoms(symptoms: readonly SymptomChange[]): Judged {
+/** By what was felt, where no plug tells. @param silent why no plug tells, without a full stop */
+function bySymptoms(symptoms: readonly SymptomChange[], silent: string): Judged {
   const [gone, still] = (['gone', 'still there'] as const).map((word) => symptoms.filter(({ change }) => change === word).map(({ what }) => what)) as [string[], string[]];
-  const nothing = 'No plug bore a mark of this cause at the reading before';
-  if (still.length > 0) return { outcome: gone.length > 0 ? 'partly borne out' : 'not borne out', why: `${nothing}; still felt: ${listWords(still)}.` };
-  return gone.length > 0 ? { outcome: 'borne out', why: `${nothing}; no longer felt: ${listWords(gone)}.` } : { outcome: 'cannot be told', why: `${nothing}.` };
+  if (still.length > 0) return { outcome: gone.length > 0 ? 'partly borne out' : 'not borne out', why: `${silent}; still felt: ${listWords(still)}.` };
+  return gone.length > 0 ? { outcome: 'borne out', why: `${silent}; no longer felt: ${listWords(gone)}.` } : { outcome: 'cannot be told', why: `${silent}.` };
 }
 
 /** What was felt at the reading before and this cause can give, by itself or through what it makes of a plug. */
@@ -76,8 +73,10 @@ function feltOf({ cause }: Item, { knowledge, symptoms }: Given): readonly Sympt
 
 function judged(item: Item, given: Given): Judged {
   const [plugs, felt] = [concerned(item, given), feltOf(item, given)];
-  if (plugs.length === 0) return bySymptoms(felt);
-  const seen = byPlugs(plugs, marks(item.cause, given.knowledge));
+  if (plugs.length === 0) return bySymptoms(felt, 'No plug bore a mark of this cause at the reading before');
+  const told = plugs.filter(({ change }) => change !== 'cannot be told');
+  if (told.length === 0) return bySymptoms(felt, `${wordsOf(plugs)}: not read since, or not judged`);
+  const seen = byPlugs(told, marksOf(item.cause, given.knowledge));
   const still = felt.filter(({ change }) => change === 'still there').map(({ what }) => what);
   return seen.outcome === 'borne out' && still.length > 0 ? { outcome: 'partly borne out', why: `${seen.why} But still felt: ${listWords(still)}.` } : seen;
 }

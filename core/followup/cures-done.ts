@@ -7,6 +7,6 @@ type Place = { readonly cause: Pick<Cause, 'id' | 'scope'>; readonly cylinders: 
 export const reaches = ({ cause, cylinders }: Cure, place: Place): boolean =>
   cause === place.cause.id && (cylinders === undefined || place.cause.scope === 'engine' || place.cylinders.every((n) => cylinders.includes(n)));
 
-/** Whether anything was put right on this cylinder since the reading before; a cure without cylinders counts for all. */
-export const workedOn = (since: Since | undefined, cylinder: number): boolean =>
-  (since?.done ?? []).some(({ cylinders }) => cylinders === undefined || cylinders.includes(cylinder));
+/** What was put right on this cylinder since the reading before; a cure without cylinders counts for all. */
+export const curesOn = (since: Since | undefined, cylinder: number): readonly Cure[] =>
+  (since?.done ?? []).filter(({ cylinders }) => cylinders === undefined || cylinders.includes(cylinder));

@@ -7,8 +7,8 @@ import { numberWords, placesWords, placeWords, sentence, sentenceStart } from '.
 import { conclude, type Conclusion, type Judged } from '../inference/conclude.ts';
 import type { Knowledge } from '../knowledge/types.ts';
 import { limitsOf } from './comparable.ts';
-import { curesFollowed, unknownCures, type Changed } from './cure-outcome.ts';
-import { workedOn } from './cures-done.ts';
+import { curesFollowed, marksOf, unknownCures, type Changed } from './cure-outcome.ts';
+import { curesOn } from './cures-done.ts';
 import { earlierSheet } from './earlier-reading.ts';
 import { heatStepsTaken } from './heat-step-taken.ts';
 import { symptomChanges } from './symptom-change.ts';
@@ -19,12 +19,18 @@ const OF_THE_PLUG: readonly Verdict[] = ['worn', 'bridged', 'insulator damage', 
 
 const thenOf = ({ plug, judgement }: Judged): PlugThen => ({ ...plug.reading, ...judgement, read: plug.seen.length > 0 });
 
-function cured(sheet: ReadingSheet, { plug, judgement }: Judged): boolean {
-  const renewed = (sheet.conditions?.tags ?? []).includes('plugs new') && faultsOf(judgement).every((v) => OF_THE_PLUG.includes(v));
-  return renewed || workedOn(sheet.since, plug.place.cylinder) || heatStepsTaken(sheet).has(plug.key);
+/** Whether something was put right that can have made one of the faults of this plug. A cause that the knowledge does not have is given the credit. */
+function cured(sheet: ReadingSheet, { plug, judgement }: Judged, knowledge: Knowledge): boolean {
+  const faults = faultsOf(judgement);
+  const renewed = (sheet.conditions?.tags ?? []).includes('plugs new') && faults.every((v) => OF_THE_PLUG.includes(v));
+  if (renewed || heatStepsTaken(sheet).has(plug.key)) return true;
+  return curesOn(sheet.since, plug.place.cylinder).some(({ cause }) => {
+    const known = knowledge.causes.find(({ id }) => id === cause);
+    return known === undefined || marksOf(known, knowledge).some((v) => faults.includes(v));
+  });
 }
 
-function changesOf(sheet: ReadingSheet, before: Conclusion, now: Conclusion): Changed[] {
+function changesOf(sheet: ReadingSheet, before: Conclusion, now: Conclusion, knowledge: Knowledge): Changed[] {
   const then = new Map(before.judged.map((judged): [PlugKey, Judged] => [judged.plug.key, judged]));
   return now.judged.filter(({ plug }) => plug.reading !== undefined || (then.get(plug.key)?.plug.seen.length ?? 0) > 0).map((judged) => {
     const was = then.get(judged.plug.key);
@@ -33,7 +39,7 @@ function changesOf(sheet: ReadingSheet, before: Conclusion, now: Conclusion): Ch
     return {
       cylinder,
       position,
-      ...plugChange(was && thenOf(was), thenOf(judged), was !== undefined && cured(sheet, was)),
+      ...plugChange(was && thenOf(was), thenOf(judged), was !== undefined && cured(sheet, was, knowledge)),
       before: was?.judgement.verdict ?? 'undetermined',
       now: judged.judgement.verdict,
       faultsBefore,
@@ -102,7 +108,7 @@ export function followUp(sheet: ReadingSheet, now: Conclusion, knowledge: Knowle
   if (before === undefined) return undefined;
   const then = concludedBefore(before, knowledge);
   const done = sheet.since?.done ?? [];
-  const changes = changesOf(sheet, then, now);
+  const changes = changesOf(sheet, then, now, knowledge);
   const symptoms = symptomChanges(sheet);
   const heat = heatLine(sheet);
   return {

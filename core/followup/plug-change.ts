@@ -45,5 +45,5 @@ export function plugChange(before: PlugThen | undefined, now: PlugThen | undefin
   if (were.length === 0) return said('new', `normal before, ${listWords(are)} now`);
   if (are.length > 0) return stillFaulty(before, now);
   const gone = `${listWords(were)} before, normal now`;
-  return worked ? said('cured', gone) : said('better', `${gone}, though nothing is noted as put right: read it once more before trusting it`);
+  return worked ? said('cured', gone) : said('better', `${gone}, though nothing is noted as put right that would have cured it: read it once more before trusting it`);
 }

@@ -3,7 +3,7 @@ import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import { FACET_NAMES } from '../../shared/vocabulary/tip.ts';
 import { plugKey, plugPlaces, type PlugKey, type PlugPlace } from '../domain/plugs.ts';
 import { CYLINDER_FINDING_WORDS, PLUG_FINDING_WORDS } from '../domain/words.ts';
-import { workedOn } from '../followup/cures-done.ts';
+import { curesOn } from '../followup/cures-done.ts';
 import { CYLINDER_FINDINGS, PLUG_FINDINGS, type CylinderFindingName, type PlugFindingName } from '../knowledge/findings.ts';
 import { cylinderBands, plugBands, type Banded } from './bands.ts';
 
@@ -122,7 +122,7 @@ const LASTING: readonly CylinderFindingName[] = ['compression', 'compressionWet'
 /** Checks of the reading before that were not made again, on a cylinder that nobody worked on since. They count as doubted values do. */
 function checksThatStand(sheet: ReadingSheet, cylinder: number): Observation<CylinderFindingName>[] {
   const { since } = sheet;
-  if (since === undefined || workedOn(since, cylinder)) return [];
+  if (since === undefined || curesOn(since, cylinder).length > 0) return [];
   return checkOf(since.reading, cylinder, 'since.reading.', { ...sheet, ...since.reading })
     .filter(({ finding }) => LASTING.includes(finding))
     .map((o) => ({ ...o, sure: false, words: `${o.words} (at the reading before)`, weights: o.weights.map((w) => DOUBT / o.weights.length + (1 - DOUBT) * w) }));

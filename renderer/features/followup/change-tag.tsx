@@ -28,10 +28,9 @@ const Tag = ({ sign: [sign, weight], children }: { sign: readonly [Sign, Weight]
   <span className={styles.tag} data-weight={weight}><svg className={styles.sign} viewBox="0 0 16 16" aria-hidden="true">{SIGNS[sign]}</svg>{children}</span>
 );
 
-/** What became of a plug: a sign and a word first, contrast second. `sound`: it was and is without a fault. */
-export function ChangeTag({ change, sound = false }: { change: Change; sound?: boolean }) {
-  const text = useText().followUp;
-  return <Tag sign={sound ? ['level', 'good'] : OF_CHANGE[change]}>{sound ? text.sound : text.changes[change]}</Tag>;
+/** What became of a plug: a sign and a word first, contrast second. */
+export function ChangeTag({ change }: { change: Change }) {
+  return <Tag sign={OF_CHANGE[change]}>{useText().followUp.changes[change]}</Tag>;
 }
 
 /** What became of a cure. */

@@ -118,26 +118,33 @@ function PlugsThemselves({ disabled }: { disabled: boolean }) {
   );
 }
 
+/** What was put right between the two readings; short where the earlier one called for nothing. */
+function Work({ since, disabled }: { since: Since; disabled: boolean }) {
+  const text = useText().followUp;
+  const told = useTold();
+  const called = (useFindings()?.followUp?.cures ?? []).length + (since.done ?? []).length > 0;
+  const tried = (since.tried ?? []).map(({ cause }) => told.cause(cause, causeName(cause)));
+  return (
+    <>
+      {called && <p className={styles.soft}>{text.about}</p>}
+      <div className={styles.columns}><Cures since={since} disabled={disabled} />{called && <PlugsThemselves disabled={disabled} />}</div>
+      {tried.length > 0 && <p className={styles.soft}>{text.tried(tried.join(', '))}</p>}
+    </>
+  );
+}
+
 /** Which earlier reading this one is compared with, and what was put right between the two. Nothing where there is no earlier one. */
 export function SincePanel() {
   const text = useText().followUp;
-  const told = useTold();
-  const [sheet, kept] = [useSheet(), useIsKept()];
+  const kept = useIsKept();
+  const { since } = useSheet();
   const earlier = useEarlier();
-  const { since } = sheet;
   if (since === undefined && (earlier.length === 0 || kept)) return null;
-  const tried = (since?.tried ?? []).map(({ cause }) => told.cause(cause, causeName(cause)));
   return (
     <section className={styles.panel} aria-labelledby="since" data-field="since">
       <h2 id="since">{since?.reading.date === undefined ? text.sinceBefore : text.since(formatDate(since.reading.date))}</h2>
       {!kept && earlier.length > 0 && <CompareWith earlier={earlier} since={since} disabled={kept} />}
-      {since !== undefined && (
-        <>
-          <p className={styles.soft}>{text.about}</p>
-          <div className={styles.columns}><Cures since={since} disabled={kept} /><PlugsThemselves disabled={kept} /></div>
-          {tried.length > 0 && <p className={styles.soft}>{text.tried(tried.join(', '))}</p>}
-        </>
-      )}
+      {since !== undefined && <Work since={since} disabled={kept} />}
     </section>
   );
 }

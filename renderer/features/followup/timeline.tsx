@@ -105,7 +105,7 @@ function Plugs({ readings }: { readings: readonly ReadingInTime[] }) {
     <>
       <div className={styles.bar}>
         <p className={styles.soft}>{text.timelineAbout}</p>
-        <Choice label={text.plugs} quietLabel always options={SHOWN} value={show} nameOf={(word) => (word === 'all' ? text.allPlugs : text.onlyFaulty)} onChange={(word) => setShow(word ?? 'all')} />
+        {faulty.size < places.length && <Choice label={text.plugs} quietLabel always options={SHOWN} value={show} nameOf={(word) => (word === 'all' ? text.allPlugs : text.onlyFaulty)} onChange={(word) => setShow(word ?? 'all')} />}
       </div>
       {shown.length === 0 ? <p>{text.noneFaulty}</p> : <Table readings={readings} places={shown} />}
       {hidden > 0 && shown.length > 0 && <p className={styles.soft}>{text.hidden(formatNumber(hidden))}</p>}

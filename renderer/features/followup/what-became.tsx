@@ -16,16 +16,12 @@ const MANY = 6;
 function Plugs({ plugs }: { plugs: readonly PlugChange[] }) {
   const text = useText();
   const told = useTold();
-  return (
-    <ul className={styles.rows}>
-      {plugs.map((plug) => (
-        <li key={`${plug.cylinder} ${plug.position}`} className={styles.row}>
-          <ChangeTag change={plug.change} />
-          <p><span className={styles.where}>{text.findings.place(plug.cylinder, plug.position)}.</span> {told.sentence(plug.why)}</p>
-        </li>
-      ))}
-    </ul>
-  );
+  return plugs.map((plug) => (
+    <li key={`${plug.cylinder} ${plug.position}`} className={styles.row}>
+      <ChangeTag change={plug.change} />
+      <p><span className={styles.where}>{text.findings.place(plug.cylinder, plug.position)}.</span> {told.sentence(plug.why)}</p>
+    </li>
+  ));
 }
 
 function Cure({ cure }: { cure: CureFollowed }) {
@@ -34,14 +30,11 @@ function Cure({ cure }: { cure: CureFollowed }) {
   return (
     <li className={styles.row}>
       <OutcomeTag outcome={cure.outcome} />
-      <div>
-        <p>
-          <span className={styles.where}>{told.cause(cure.cause, cure.name)}</span>
-          {cure.cylinders.length > 0 && `, ${text.findings.cylinders(cure.cylinders)}`}
-        </p>
-        {cure.outcome !== 'not done' && <p>{told.sentence(cure.why)}</p>}
-        <p className={styles.soft}>{text.followUp.belief(formatBelief(cure.beliefBefore), formatBelief(cure.beliefNow))}</p>
-      </div>
+      <p>
+        <span className={styles.where}>{told.cause(cure.cause, cure.name)}</span>
+        {cure.cylinders.length > 0 && `, ${text.findings.cylinders(cure.cylinders)}`}{' '}
+        <span className={styles.soft}>{text.followUp.belief(formatBelief(cure.beliefBefore), formatBelief(cure.beliefNow))}</span>
+      </p>
     </li>
   );
 }
@@ -51,7 +44,7 @@ function Felt({ symptoms }: { symptoms: FollowUp['symptoms'] }) {
   if (symptoms.length === 0) return null;
   return (
     <div>
-      <h3>{text.followUp.felt}</h3>
+      <h4>{text.followUp.felt}</h4>
       <ul className={styles.felt}>
         {symptoms.map(({ what, change }) => <li key={what}>{text.run.symptoms[what]}: <b>{text.followUp.symptoms[change]}</b></li>)}
       </ul>
@@ -59,37 +52,59 @@ function Felt({ symptoms }: { symptoms: FollowUp['symptoms'] }) {
   );
 }
 
-/** This reading against the one before: the sentence, every plug that is not as sound as it was, the cures, and what limits the comparison. */
+/** What the comparison rests on, for who wants to know. */
+function More({ followUp: { symptoms, cures, doubts } }: { followUp: FollowUp }) {
+  const text = useText().followUp;
+  const told = useTold();
+  const done = cures.filter(({ outcome }) => outcome !== 'not done');
+  if (symptoms.length + done.length + doubts.length === 0) return null;
+  return (
+    <Fold title={text.more} summary={text.moreSummary(doubts.length)}>
+      <div className={styles.more}>
+        <Felt symptoms={symptoms} />
+        {done.length > 0 && (
+          <div>
+            <h4>{text.cureList}</h4>
+            <ul className={styles.list}>{done.map(({ cause, name, cylinders, why }) => <li key={`${cause} ${cylinders.join()}`}>{told.cause(cause, name)}: {told.sentence(why)}</li>)}</ul>
+          </div>
+        )}
+        {doubts.length > 0 && (
+          <div>
+            <h4>{text.doubts}</h4>
+            <ul className={styles.list}>{doubts.map((doubt) => <li key={doubt}>{told.sentence(doubt)}</li>)}</ul>
+          </div>
+        )}
+      </div>
+    </Fold>
+  );
+}
+
+/** Under this belief a cure that nobody carried out is of no use any more. */
+const STILL_OF_USE = 0.1;
+
+/** This reading against the one before: the sentence, every plug that is not as sound as it was, and the cures; the rest is folded away. */
 export function WhatBecame({ followUp }: { followUp: FollowUp }) {
   const text = useText().followUp;
   const told = useTold();
   const id = useStore((state) => state.reading?.id);
-  const { before, plugs, symptoms, cures, heat, doubts } = followUp;
+  const { before, plugs, cures, heat } = followUp;
   const moved = plugs.filter((plug) => !isSound(plug));
-  const untold = cures.every(({ outcome }) => outcome === 'not done');
+  const shown = cures.filter(({ outcome, beliefNow }) => outcome !== 'not done' || beliefNow >= STILL_OF_USE);
+  const untold = cures.length > 0 && cures.every(({ outcome }) => outcome === 'not done');
   return (
     <section className={styles.became} aria-labelledby="findings-since">
       <h2 id="findings-since">{before.date === undefined ? text.sinceBefore : text.since(formatDate(before.date))}</h2>
       <p className={styles.summary}>{told.sentence(followUp.summary)}</p>
-      {moved.length > MANY && <Fold title={text.plugs}><Plugs plugs={moved} /></Fold>}
-      {moved.length > 0 && moved.length <= MANY && <Plugs plugs={moved} />}
-      {cures.length > 0 && (
-        <div>
-          <h3>{text.cureList}</h3>
-          <ul className={styles.rows}>{cures.map((cure) => <Cure key={`${cure.cause} ${cure.cylinders.join()}`} cure={cure} />)}</ul>
-        </div>
-      )}
-      {untold && cures.length > 0 && id !== undefined && (
+      <ul className={styles.rows}>
+        {moved.length <= MANY && <Plugs plugs={moved} />}
+        {shown.map((cure) => <Cure key={`${cure.cause} ${cure.cylinders.join()}`} cure={cure} />)}
+      </ul>
+      {heat !== undefined && <p>{told.sentence(heat)}</p>}
+      {untold && id !== undefined && (
         <p className={styles.note}><a href={hrefOf({ page: 'reading', id, station: 'run', field: 'since' })}>{text.noteDone}</a></p>
       )}
-      <Felt symptoms={symptoms} />
-      {heat !== undefined && <p>{told.sentence(heat)}</p>}
-      {doubts.length > 0 && (
-        <div className={styles.doubts}>
-          <h3>{text.doubts}</h3>
-          <ul>{doubts.map((doubt) => <li key={doubt}>{told.sentence(doubt)}</li>)}</ul>
-        </div>
-      )}
+      {moved.length > MANY && <Fold title={text.plugs}><ul className={styles.rows}><Plugs plugs={moved} /></ul></Fold>}
+      <More followUp={followUp} />
     </section>
   );
 }

@@ -34,6 +34,12 @@ describe('after the cure', () => {
     expect(cureOf(found, 'guides-worn')?.why).toMatch(/Done together with: Head gasket .*cannot be told/);
   });
 
+  it('a plug that came right after something else was put right is not called cured', () => {
+    const found = followed(after(thirdOily, allCool, [{ cause: 'coil-weak' }]));
+    expect(changeAt(found, 3)).toBe('better');
+    expect(changeAt(followed(after(thirdOily, allCool, [{ cause: 'a cure of the house' }])), 3)).toBe('cured');
+  });
+
   it('a cure on a plug that bore no mark of its cause says nothing', () => {
     expect(cureOf(followed(after(thirdOily, allCool, [{ cause: 'guides-worn', cylinders: [1] }])), 'guides-worn')?.outcome).toBe('cannot be told');
   });
@@ -167,7 +173,7 @@ describe('documented sequences', () => {
       plugs: [1, 2, 3, 4].flatMap((cylinder) => (['upper', 'lower'] as const).map((position) => ({ cylinder, position, measured: { resistorKOhm: cylinder < 3 && position === 'upper' ? 20 : 1.5 } }))),
       conditions: { tags: ['plugs cleaned'] },
     };
-    const renewed: ReadingSheet = { ...skipping, conditions: { tags: ['plugs new'] }, plugs: skipping.plugs.map((plug) => ({ ...plug, measured: { resistorKOhm: 1.5 } })) };
+    const renewed: ReadingSheet = { ...skipping, conditions: { tags: ['plugs new'] }, plugs: skipping.plugs.map((plug) => ({ ...plug, tip: cool, measured: { resistorKOhm: 1.5 } })) };
     const found = followed(after(skipping, renewed, [{ cause: 'resistor-burnt' }]));
     expect(cureOf(found, 'resistor-burnt')!.beliefNow).toBeLessThan(cureOf(found, 'resistor-burnt')!.beliefBefore);
     expect(cureOf(found, 'resistor-burnt')).toMatchObject({ outcome: 'partly borne out', why: expect.stringContaining('still felt: misfire') as string });
