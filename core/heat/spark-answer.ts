@@ -4,7 +4,7 @@ import { ok, type Result } from '../../shared/result.ts';
 import type { Band, Outside } from '../band.ts';
 import { chargeAt, relativeDensity, trappedCharge } from '../charge/trapped-charge.ts';
 import { burnOffSeconds } from '../soot/burn-off.ts';
-import { toAFactorOfThree } from '../soot/nose-soot.ts';
+import { shuntResistance, sootAtSteady, toAFactorOfThree } from '../soot/nose-soot.ts';
 import { engineCorrelationVoltage } from '../spark/breakdown.ts';
 import { firingDemand, type Gap } from '../spark/demand.ts';
 import { availableVoltage, misfireShare, widestGap, type Ignition, type WidestGap } from '../spark/reserve.ts';
@@ -15,6 +15,7 @@ import { dutyOf, heatEngine, type Setting } from './setting.ts';
 
 /** State of the plug as far as the spark goes. Insulation in MΩ; wear from 0 sharp to 1 rounded. */
 export type PlugState = { readonly insulation: number; readonly wear: number; readonly polarity: Gap['polarity'] };
+const HOUR = 3600; // s
 /** A clean, dry plug with its first edges gone. */
 export const CLEAN_PLUG: PlugState = { insulation: 1000, wear: 0.3, polarity: 'negative' };
 
@@ -31,6 +32,8 @@ export type Answer = {
   readonly misfires: { readonly low: number; readonly middle: number; readonly high: number };
   /** Seconds in which dry soot on the tip falls to a third. */
   readonly burnOff: Band<number>;
+  /** Insulation of a clean nose after an hour of this, the engine warm. Good to a factor of three in time. */
+  readonly afterAnHour: Megohm;
   /** Gas at the spark against air of 20 °C and 101.325 kPa. */
   readonly density: number;
 };
@@ -62,12 +65,15 @@ export function answerOf(engine: Engine, setting: Setting, belief: Belief, plug:
   if (!widest.ok) return widest;
   const seat = { heatStep: setting.heatStep, seat: 1 };
   const tip = tipBand(gas, seat, belief);
+  const plugNow = { nose: celsiusToKelvin(tip.middle), shell: celsiusToKelvin(partBand(gas, seat, 'shell', belief).middle) };
+  const { oxygen, fuelFlow } = gas.asItStands;
   const available = availableVoltage(ignition, plug.insulation as Megohm);
   const misfires = (kilovolt: Kilovolt): number => misfireShare(kilovolt, available);
   return ok({
     gas, tip, demand: demand.value, available, widest: widest.value, ground: partBand(gas, seat, 'ground', belief), density: relativeDensity(gap.gas),
     misfires: { low: misfires(demand.value.low), middle: misfires(demand.value.middle), high: misfires(demand.value.high) },
-    burnOff: toAFactorOfThree(burnOffSeconds(celsiusToKelvin(tip.middle), gas.asItStands.oxygen)),
+    burnOff: toAFactorOfThree(burnOffSeconds(plugNow.nose, oxygen)),
+    afterAnHour: shuntResistance(sootAtSteady({ plug: plugNow, oxygen, fuelFlow, lambda: gap.lambda }, HOUR)),
   });
 }
 

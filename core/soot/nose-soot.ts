@@ -22,12 +22,31 @@ export const sootYield = (lambda: number): number => 0.002 + 1 / (1 + Math.exp((
 /** A cold nose is wet with fuel and gathers more. Grade: fitted. */
 const wetness = (kelvin: number): number => 1 + 2 / (1 + Math.exp((kelvin - 473.15) / 60));
 
+/** What the nose feels while soot comes and goes. K, atm, kg/s of one cylinder. */
+export type SootRunning = Pick<DriveSecond, 'oxygen' | 'fuelFlow' | 'lambda'> & { readonly plug: Pick<DriveSecond['plug'], 'nose' | 'shell'> };
+
+/** Soot gathered in a second, and the seconds in which it falls to a third, on a band of the nose. */
+function ratesAt({ plug, oxygen, fuelFlow, lambda }: SootRunning, place: number): { readonly gathered: number; readonly burning: number } {
+  const kelvin = plug.shell + place * (plug.nose - plug.shell);
+  return {
+    gathered: (fuelFlow / REFERENCE_FUEL) * (sootYield(lambda) * wetness(kelvin)) / DEPOSIT_SECONDS, burning: burnOffSeconds(kelvin, oxygen),
+  };
+}
+
 /** One second more of gathering and burning, implicit. */
-export function sootSecondMore(soot: NoseSoot, { plug, oxygen, fuelFlow, lambda }: DriveSecond): NoseSoot {
+export function sootSecondMore(soot: NoseSoot, second: DriveSecond): NoseSoot {
   const at = (i: 0 | 1 | 2): number => {
-    const kelvin = plug.shell + PLACES[i] * (plug.nose - plug.shell);
-    const gathered = (fuelFlow / REFERENCE_FUEL) * (sootYield(lambda) * wetness(kelvin)) / DEPOSIT_SECONDS;
-    return (soot[i] + gathered) / (1 + 1 / burnOffSeconds(kelvin, oxygen));
+    const { gathered, burning } = ratesAt(second, PLACES[i]);
+    return (soot[i] + gathered) / (1 + 1 / burning);
+  };
+  return [at(0), at(1), at(2)];
+}
+
+/** Soot after so many seconds of steady running: what came and what burnt in balance, approached from what was there. */
+export function sootAtSteady(running: SootRunning, seconds: number, before: NoseSoot = CLEAN): NoseSoot {
+  const at = (i: 0 | 1 | 2): number => {
+    const { gathered, burning } = ratesAt(running, PLACES[i]);
+    return gathered * burning + (before[i] - gathered * burning) * Math.exp(-seconds / burning);
   };
   return [at(0), at(1), at(2)];
 }

@@ -1,6 +1,7 @@
 import { memo, useDeferredValue, useMemo } from 'react';
 import { REPEATS, type DriveAnswer } from '../../../core/heat/drive-answer.ts';
 import { legsOf, legsOfLog } from '../../../core/thermal/drive-log.ts';
+import { hrefOf } from '../../app/route.ts';
 import { useText } from '../../text/index.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { Notice } from '../../ui/notice.tsx';
@@ -11,7 +12,7 @@ import { DriveChart, FoulingChart } from './drive-charts.tsx';
 import { ImportLog, LegsEditor } from './drive-legs.tsx';
 import { DRIVE_NAMES, DRIVES } from './drives.ts';
 import styles from './heat.module.css';
-import { AsSet, BasisMark, Rows } from './pieces.tsx';
+import { BasisMark, Rows } from './pieces.tsx';
 import { someProblems } from './problem-words.ts';
 import { useDrive } from './use-drive.ts';
 import { useHeatWords } from './use-words.ts';
@@ -66,7 +67,10 @@ export function DrivePart({ id, engine, setting, learned, trial, onTry }: HeatBe
       <section className={styles.block}>
         <h2>{heat.drive.title}</h2>
         <p className={styles.soft}>{heat.drive.help}</p>
-        <AsSet id={id} setting={setting} />
+        <p className={styles.soft}>
+          {heat.drive.asSet(heat.steps(setting.heatStep), quantity('angle', setting.advance), quantity('temperature', setting.coolant))}{' '}
+          <a href={hrefOf({ page: 'engine-heat', id, part: 'what-if' })}>{heat.change}</a>
+        </p>
         <div className={styles.line}>
           <Choice label={heat.drive.usual} options={DRIVE_NAMES} value={log === undefined ? DRIVE_NAMES.find((name) => DRIVES[name] === text) : undefined}
             nameOf={(name) => heat.drive.names[name]} always onChange={(name) => { if (name !== undefined) onTry({ legs: DRIVES[name], log: undefined }); }} />

@@ -30,6 +30,9 @@ function Rail({ id, part }: { id: string; part: HeatPart }) {
   );
 }
 
+/** Parts on which a heat value can be moved. */
+const STEPS_ON: readonly HeatPart[] = ['ladder', 'what-if', 'drive', 'told'];
+
 /** In plain words, on every part: what nobody should read into it. */
 function Unknowns({ part, aircraft }: { part: HeatPart; aircraft: boolean }) {
   const { heat } = useText();
@@ -37,7 +40,7 @@ function Unknowns({ part, aircraft }: { part: HeatPart; aircraft: boolean }) {
     <section className={styles.unknowns}>
       <h2>{heat.unknowns}</h2>
       <ul>{heat.unknown[part].map((one) => <li key={one}>{one}</li>)}</ul>
-      <p><strong>{heat.first}{aircraft && ` ${heat.aircraft}`}</strong></p>
+      <p><strong>{heat.first}{STEPS_ON.includes(part) && ` ${heat.oneStep}`}{aircraft && ` ${heat.aircraft}`}</strong></p>
     </section>
   );
 }

@@ -23,15 +23,17 @@ const known = ({ bands }: Rung): readonly (readonly [number, Band<number>])[] =>
 /** Limits that are not sharp: the spread within which sources lie, and its middle. */
 function Limits() {
   const { limits } = useText().heat;
-  const all: readonly { readonly edge: SoftEdge; readonly words: string; readonly below: boolean }[] = [
-    { edge: SELF_CLEANING, words: limits.cleaning, below: true }, { edge: TOO_HOT, words: limits.hot, below: true },
+  const all: readonly { readonly edge: SoftEdge; readonly words: string; readonly below: boolean; readonly right?: true }[] = [
+    { edge: SELF_CLEANING, words: limits.cleaning, below: true, right: true }, { edge: TOO_HOT, words: limits.hot, below: true },
     { edge: PRE_IGNITION, words: limits.ignition, below: false },
   ];
   return (
     <g className={styles.limit}>
       {all.map(({ edge, words }) => <rect key={words} x={LEFT} width={RIGHT - LEFT} y={up(edge.to)} height={up(edge.from) - up(edge.to)} />)}
       {all.map(({ edge, words }) => <line key={words} x1={LEFT} x2={RIGHT} y1={up(edge.middle)} y2={up(edge.middle)} />)}
-      {all.map(({ edge, words, below }) => <text key={words} x={LEFT + 8} y={up(edge.middle) + (below ? 15 : -5)}>{words}</text>)}
+      {all.map(({ edge, words, below, right }) => (
+        <text key={words} x={right ? RIGHT - 8 : LEFT + 8} y={up(edge.middle) + (below ? 15 : -5)} textAnchor={right ? 'end' : 'start'}>{words}</text>
+      ))}
     </g>
   );
 }
@@ -65,7 +67,7 @@ export function LadderChart({ rungs, step, marks }: Props) {
       <path className={styles.area} d={between(edge('low'), edge('high'))} />
       {rungs.map((rung) => <Line key={rung.step} rung={rung} own={rung.step === step} label={heat.steps(rung.step)} />)}
       {marks.map(({ id, setting, band }, i) => {
-        const x = across(setting.load) - 14 * (marks.length - 1 - i) * (setting.load > 0.9 ? 1 : 0);
+        const x = across(setting.load) - (setting.load > 0.9 ? 20 * (marks.length - i) : 0); // beside each other, clear of the names of the lines
         return (
           <g key={id}>
             <line className={styles.mark} x1={x} x2={x} y1={up(band.low)} y2={up(band.high)} />

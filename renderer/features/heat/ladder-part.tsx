@@ -1,7 +1,8 @@
 import { useMemo } from 'react';
-import { hottestInside, ladderOf, priceOf, type Rung } from '../../../core/heat/ladder.ts';
+import { hottestInside, ladderOf, LOADS, priceOf, type Rung } from '../../../core/heat/ladder.ts';
 import { LIMITS_OF_SOURCES, PRE_IGNITION, SELF_CLEANING, TOO_HOT, type SoftEdge } from '../../../core/thermal/limits.ts';
 import { useText } from '../../text/index.ts';
+import { formatBelief, formatDate } from '../../text/numbers.ts';
 import { Fold } from '../../ui/fold.tsx';
 import type { HeatBench } from './bench.ts';
 import styles from './heat.module.css';
@@ -24,7 +25,7 @@ function LadderTable({ rungs, step }: { rungs: readonly Rung[]; step: number }) 
           return (
             <tr key={rung.step} data-own={rung.step === step || undefined}>
               <th scope="row">{heat.steps(rung.step)}</th>
-              <td>{light && words.celsius(light.middle)}</td><td>{full && words.tips(full)}</td><td>{words.percent(tooHot)}</td>
+              <td>{light && words.celsius(light.middle)}</td><td>{full && words.tips(full)}</td><td>{formatBelief(tooHot)}</td>
               <td>{cleansFrom === undefined ? heat.never : words.percent(cleansFrom)}</td>
             </tr>
           );
@@ -34,22 +35,21 @@ function LadderTable({ rungs, step }: { rungs: readonly Rung[]; step: number }) 
   );
 }
 
-/** The question of the ladder and its answer in sentences. */
+/** The question of the ladder and its answer in sentences. The model alone never speaks for a hotter plug than the one asked for. */
 function Verdict({ rungs }: { rungs: readonly Rung[] }) {
   const { heat } = useText();
   const words = useHeatWords();
-  const best = hottestInside(rungs);
-  const always = best?.cleansFrom !== undefined && best.cleansFrom <= 0.351;
+  const hottest = hottestInside(rungs);
+  const best = rungs.map(priceOf).find(({ step }) => step === Math.min(0, hottest?.step ?? -1));
+  const cost = (from: number | undefined, step: number): string => heat.cost(from === undefined ? undefined : words.percent(from), step);
   return (
     <div className={styles.verdict}>
       <h2>{heat.question}</h2>
-      {best === undefined ? <p className={styles.answer}>{heat.verdictNone}</p> : (
-        <p className={styles.answer}>
-          {heat.verdict(best.step, words.percent(best.tooHot))}{' '}
-          {always ? heat.costFree : heat.cost(best.cleansFrom === undefined ? undefined : words.percent(best.cleansFrom), best.step)}
-        </p>
-      )}
-      <p className={styles.soft}>{best !== undefined && best.step > 0 && `${heat.hotterNever} `}{heat.notAdvice}</p>
+      <p className={styles.answer}>
+        {hottest === undefined || best === undefined ? heat.verdictNone
+          : [heat.verdict(best.step, formatBelief(best.tooHot)), best.cleansFrom === LOADS[0] ? heat.costFree : cost(best.cleansFrom, best.step)].join(' ')}
+      </p>
+      <p className={styles.soft}>{hottest !== undefined && hottest.step > 0 && `${heat.hotterNever(hottest.step)} `}{heat.notAdvice}</p>
     </div>
   );
 }
@@ -87,7 +87,9 @@ function Marks({ marks }: { marks: readonly Mark[] }) {
       {marks.length === 0 ? <p className={styles.soft}>{heat.noMarks}</p> : (
         <ol className={styles.marks}>
           {marks.map(({ id, date, duty, setting, band }) => (
-            <li key={id}>{heat.mark(date ?? heat.told.undated, duty)}; {words.running(setting)}: <strong>{words.tips(band)}</strong></li>
+            <li key={id}>
+              {heat.mark(date === undefined ? heat.told.undated : formatDate(date), duty)}; {words.running(setting)}: <strong>{words.tips(band)}</strong>
+            </li>
           ))}
         </ol>
       )}

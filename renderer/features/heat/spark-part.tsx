@@ -28,16 +28,16 @@ function SparkChart({ demands, available, gap }: ChartProps) {
   const most = Math.max(30, 10 * Math.ceil(Math.max(available, ...demands.map(({ model }) => model.high)) / 10));
   const up = scale(0, most, FOOT, EDGE.top);
   const of = (value: (one: DemandAt) => number) => demands.map((one) => [across(one.gap), up(value(one))] as const);
-  const end = demands.at(-1);
+  const [first, end] = [demands[0], demands.at(-1)];
   return (
     <svg className={styles.chart} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={spark.chart}>
       {[0, most / 2, most].map((tick) => <text key={tick} className={styles.tick} x={LEFT - 8} y={up(tick) + 5} textAnchor="end">{quantity('voltage', tick)}</text>)}
       {[0.3, 0.6, 0.9, 1.2, 1.5].map((tick) => <text key={tick} className={styles.tick} x={across(tick)} y={HEIGHT - 10} textAnchor={tick === 1.5 ? 'end' : 'middle'}>{quantity('length', tick)}</text>)}
       <path className={styles.area} d={between(of(({ model }) => model.low), of(({ model }) => model.high))} />
       <g className={styles.rung} data-own=""><path d={line(of(({ model }) => model.middle))} />{end && <text x={RIGHT - 6} y={up(end.model.middle) - 8} textAnchor="end">{spark.lines.model}</text>}</g>
-      <g className={styles.rung} data-dashed=""><path d={line(of(({ correlation }) => correlation))} />{end && <text x={RIGHT - 6} y={up(end.correlation) + 18} textAnchor="end">{spark.lines.correlation}</text>}</g>
+      <g className={styles.rung} data-dashed=""><path d={line(of(({ correlation }) => correlation))} />{first && <text x={LEFT + 8} y={up(first.correlation) - 12}>{spark.lines.correlation}</text>}</g>
       <g className={styles.given}>
-        <line x1={LEFT} x2={RIGHT} y1={up(available)} y2={up(available)} /><text x={LEFT + 8} y={up(available) - 6}>{spark.lines.available}</text>
+        <line x1={LEFT} x2={RIGHT} y1={up(available)} y2={up(available)} /><text x={RIGHT - 6} y={up(available) - 6} textAnchor="end">{spark.lines.available}</text>
         <line x1={across(gap)} x2={across(gap)} y1={EDGE.top} y2={FOOT} /><text x={across(gap) + 6} y={FOOT - 6}>{spark.lines.gap}</text>
       </g>
     </svg>
@@ -103,7 +103,7 @@ export function SparkPart(bench: HeatBench) {
     <>
       <div className={styles.verdict}>
         <h2>{spark.title}</h2>
-        <p className={styles.answer}>{surely === undefined ? spark.adviceNone : spark.advice(length(surely), length(likely ?? surely))}</p>
+        <p className={styles.answer}>{surely === undefined ? spark.adviceNone : spark.advice(quantity('voltage', answer.value.available), length(surely), length(likely ?? surely))}</p>
         <p>{engine.fitment?.gapMm === undefined ? spark.noMaker : spark.maker(quantity('length', engine.fitment.gapMm))}</p>
         <AsSet id={id} setting={setting} />
       </div>

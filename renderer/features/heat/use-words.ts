@@ -1,9 +1,10 @@
 import type { Band, Input, Note } from '../../../core/band.ts';
 import type { Setting } from '../../../core/heat/setting.ts';
 import type { DriveProblem } from '../../../core/thermal/drive.ts';
+import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { formatNumber } from '../../text/numbers.ts';
-import type { Quantity } from '../../ui/quantity.ts';
+import { toShown, unitOf, type Quantity } from '../../ui/quantity.ts';
 import { useQuantity } from '../../ui/use-quantity.ts';
 
 const QUANTITY: Readonly<Partial<Record<Input, Quantity>>> = {
@@ -28,7 +29,9 @@ export function useHeatWords(): HeatWords {
   const quantity = useQuantity();
   const celsius = (value: number): string => quantity('temperature', value);
   const percent = (share: number): string => `${formatNumber(100 * share, 0)} %`;
-  const banded = (of: Quantity): HeatWords['tips'] => ({ low, middle, high }) => heat.band(quantity(of, middle), quantity(of, low), quantity(of, high));
+  const units = useStore((state) => state.settings.units);
+  const bare = (of: Quantity, value: number): string => formatNumber(toShown(value, unitOf(of, units)), unitOf(of, units).decimals);
+  const banded = (of: Quantity): HeatWords['tips'] => ({ low, middle, high }) => heat.band(quantity(of, middle), bare(of, low), bare(of, high));
   const note = (one: Note): string => {
     const of = QUANTITY[one.of];
     const shown = (value: number): string => (of === undefined ? formatNumber(value) : quantity(of, value));

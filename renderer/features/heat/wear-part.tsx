@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { gapForecast, gapInterval, type ElectrodeMetal, type GapForecast } from '../../../core/wear/gap-growth.ts';
+import { DEFAULT_GROWTH, gapForecast, gapInterval, type ElectrodeMetal, type GapForecast } from '../../../core/wear/gap-growth.ts';
 import { gapSets, type GapSet } from '../../../core/wear/gap-record.ts';
 import { useText } from '../../text/index.ts';
 import { formatDate, formatNumber } from '../../text/numbers.ts';
@@ -26,14 +26,20 @@ function useLength(): (at: number, unit: GapSet['unit']) => string {
   return (at, unit) => wear.lengthIn(unit === 'h' ? formatNumber(at, 0) : quantity('distance', 1000 * at), unit);
 }
 
-type ChartProps = { readonly set: GapSet; readonly limit: number; readonly forecast: GapForecast };
+type ChartProps = { readonly set: GapSet; readonly limit: number; readonly forecast: GapForecast; readonly metal: ElectrodeMetal | undefined };
 
-function WearChart({ set: { readings, unit }, limit, forecast }: ChartProps) {
+/** The end of the chart: the forecast where it is near, a few times the record where it is far. */
+function endOf({ set: { readings }, forecast: { from, likely, late } }: ChartProps): number {
+  const last = Math.max(...readings.map(({ at }) => at), 1e-9);
+  return from === 'default' && likely !== undefined ? 1.1 * likely : Math.min(4 * last, Math.max(1.3 * last, late ?? likely ?? 2 * last));
+}
+
+function WearChart(props: ChartProps) {
+  const { set: { readings, unit }, limit, forecast: { from }, metal } = props;
   const { heat: { wear } } = useText();
   const quantity = useQuantity();
   const length = useLength();
-  const last = Math.max(...readings.map(({ at }) => at), 1e-9);
-  const end = Math.min(4 * last, Math.max(1.3 * last, forecast.late ?? forecast.likely ?? 2 * last));
+  const [end, last] = [endOf(props), readings.at(-1)];
   const gaps = readings.map(({ gap }) => gap);
   const across = scale(0, end, LEFT, RIGHT);
   const up = scale(Math.min(...gaps) - 0.08, Math.max(limit, ...gaps) + 0.08, FOOT, EDGE.top);
@@ -48,6 +54,10 @@ function WearChart({ set: { readings, unit }, limit, forecast }: ChartProps) {
       {[0, end / 2, end].map((tick) => <text key={tick} className={styles.tick} x={across(tick)} y={HEIGHT - 10} textAnchor={tick === end ? 'end' : tick === 0 ? 'start' : 'middle'}>{length(tick, unit)}</text>)}
       <path className={styles.area} d={between(of('low'), of('high'))} />
       <g className={styles.rung} data-own=""><path d={line(of('middle'))} /></g>
+      {from === 'default' && metal && last && (['low', 'middle', 'high'] as const).map((rate) => (
+        <path key={rate} className={styles.fan}
+          d={line([[across(last.at), up(last.gap)], [across(end), up(last.gap + DEFAULT_GROWTH[metal][rate] * (end - last.at))]])} />
+      ))}
       <g className={styles.given}><line x1={LEFT} x2={RIGHT} y1={up(limit)} y2={up(limit)} /><text x={LEFT + 8} y={up(limit) - 6}>{wear.limitLine}</text></g>
       {readings.map(({ at, gap }) => <circle key={at} className={styles.measured} cx={across(at)} cy={up(gap)} r="6" />)}
     </svg>
@@ -58,13 +68,14 @@ function Forecast({ set: { unit, readings }, limit, forecast }: ChartProps) {
   const { heat: { wear } } = useText();
   const length = useLength();
   const { from, early, likely, late, notes } = forecast;
-  const bound = (at: number | undefined): string => (at === undefined ? wear.notBounded : length(at, unit));
+  const rough = (at: number): string => length(Number(at.toPrecision(2)), unit); // finer figures would claim too much
+  const bound = (at: number | undefined): string => (at === undefined ? wear.notBounded : rough(at));
   const last = readings.at(-1);
   const isOver = last !== undefined && last.gap >= limit;
   return (
     <>
       <p className={styles.answer}>
-        {isOver ? wear.over : early !== undefined || likely !== undefined ? wear.forecast(likely === undefined ? wear.never : length(likely, unit), bound(early), bound(late)) : ''}
+        {isOver ? wear.over : early !== undefined || likely !== undefined ? wear.forecast(likely === undefined ? wear.never : rough(likely), bound(early), bound(late)) : ''}
       </p>
       <p><span className={styles.basis} data-basis={from === 'record' ? 'calibrated' : 'predicted'}>{wear.from[from]}</span></p>
       {notes.map((note) => <p key={note}>{wear.notes[note]}</p>)}
@@ -102,7 +113,7 @@ export function WearPart({ engine, record }: HeatBench) {
   const nameOf = (one: GapSet | undefined): string => wear.setName(one?.until === undefined ? wear.undated : formatDate(one.until), one?.readings.length ?? 0);
   return (
     <>
-      <section className={styles.verdict}><h2>{wear.title}</h2><Forecast set={set} limit={least} forecast={forecast} /></section>
+      <section className={styles.verdict}><h2>{wear.title}</h2><Forecast set={set} limit={least} forecast={forecast} metal={rateOf} /></section>
       <div className={styles.tried}>
         <section className={styles.sliders} aria-label={wear.set}>
           <p className={styles.soft}>{wear.about}</p>
@@ -116,7 +127,7 @@ export function WearPart({ engine, record }: HeatBench) {
             : <p>{wear.metal}: {wear.metals[set.metal]}</p>}
           <Readings set={set} />
         </section>
-        <div className={styles.answers}><WearChart set={set} limit={least} forecast={forecast} /></div>
+        <div className={styles.answers}><WearChart set={set} limit={least} forecast={forecast} metal={rateOf} /></div>
       </div>
     </>
   );

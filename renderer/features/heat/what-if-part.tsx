@@ -8,6 +8,7 @@ import { Button } from '../../ui/button.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { Notice } from '../../ui/notice.tsx';
 import { useQuantity } from '../../ui/use-quantity.ts';
+import { TipScale, VoltageScale } from './band-scale.tsx';
 import type { HeatBench } from './bench.ts';
 import styles from './heat.module.css';
 import { HeatNotes } from './heat-notes.tsx';
@@ -36,6 +37,7 @@ function useLines(): readonly Line[] {
     { name: heat.demand, of: ({ demand }) => words.kilovolts(demand) },
     { name: heat.reserve, of: (answer) => words.kilovolts(left(answer)) },
     { name: heat.widest, of: ({ widest }) => heat.widestRange(length(widest.surely), length(widest.likely)) },
+    { name: heat.afterAnHour, of: ({ afterAnHour }) => (afterAnHour >= 1000 ? heat.staysClean : quantity('insulation', Number(afterAnHour.toPrecision(2)))) },
     { name: heat.burnOff, of: ({ burnOff: { low, middle, high } }) => heat.band(heat.times(middle), heat.times(low), heat.times(high)) },
   ];
 }
@@ -92,6 +94,8 @@ export function WhatIfPart(bench: HeatBench) {
             <div className={styles.numbers}>
               <h2>{heat.now}</h2>
               <Place answer={answer.value} />
+              <TipScale now={answer.value.tip} aside={other?.ok ? other.value.tip : undefined} />
+              <VoltageScale now={answer.value.demand} aside={other?.ok ? other.value.demand : undefined} available={answer.value.available} />
               <Numbers now={{ setting, answer: answer.value }} aside={other?.ok && aside !== undefined ? { setting: aside, answer: other.value } : undefined} />
               <Wider notes={answer.value.tip.notes} />
               <div className={styles.tools}>

@@ -6,7 +6,8 @@ const part = (share: number): string => (share > 0.95 ? 'all' : share < 0.05 ? '
 /** Words of a drive from cold. */
 export const drive = {
   title: 'A drive from cold',
-  help: 'What a leg does not say is as set under What if. Between repeats the engine cools down fully.',
+  help: 'Between repeats the engine cools down fully.',
+  asSet: (step: string, advance: string, coolant: string): string => `Heat value ${step}, ${advance} advance, coolant up to ${coolant}.`,
   usual: 'Usual drives',
   names: { 'short trips in frost': 'short trips in frost', commute: 'commute', 'long road': 'long road' },
   problems: {

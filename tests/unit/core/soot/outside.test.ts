@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ACTIVATION_ENERGY, burnOffSeconds, hotSootRate } from '../../../../core/soot/burn-off.ts';
 import { roundsUntilFouled } from '../../../../core/soot/cold-starts.ts';
-import { CLEAN, evenSoot, GOOD_INSULATION, shuntResistance, sootAfter, toAFactorOfThree, sootYield } from '../../../../core/soot/nose-soot.ts';
+import { CLEAN, evenSoot, GOOD_INSULATION, shuntResistance, sootAfter, sootAtSteady, sootSecondMore, toAFactorOfThree, sootYield } from '../../../../core/soot/nose-soot.ts';
 import { driveSeconds, prepareDrive, type Phase } from '../../../../core/thermal/drive.ts';
 import type { Celsius, Megohm } from '../../../../shared/quantities.ts';
 import { checkAgainstOutside, inputsOf } from '../../../fixtures/check-values.ts';
@@ -16,7 +16,7 @@ function rounds(heatStep: number): number {
 
 function after(phases: readonly Phase[], start: number, shunt: number, heatStep = 0): number {
   const drive = prepareDrive(REFERENCE, phases, start as Celsius);
-  if (!drive.ok) throw new Error(drive.error.join(' '));
+  if (!drive.ok) throw new Error(JSON.stringify(drive.error));
   return shuntResistance(sootAfter(driveSeconds(drive.value, REFERENCE, plug(heatStep)), evenSoot(shunt as Megohm)));
 }
 
@@ -75,5 +75,21 @@ describe('soot on the nose', () => {
   it('refuses trips that no engine can make', () => {
     const trips = [[{ seconds: 5, duty: duty({ lambda: 0.2 }) }]];
     expect(roundsUntilFouled({ engine: REFERENCE, seat: plug(), trips, start: 0 as Celsius })).toEqual({ ok: false, error: [{ kind: 'outside', of: 'lambda', value: 0.2, least: 0.5, most: 1.8 }] });
+  });
+});
+
+describe('steady running', () => {
+  it('comes to the same soot by the formula as by the second', () => {
+    const second = { at: 0, plug: { nose: 650, shell: 420, centre: 0, ground: 0 }, head: 0, coolant: 0, oxygen: 0.1, fuelFlow: 1e-4, lambda: 0.75 };
+    let soot = CLEAN;
+    for (let i = 0; i < 1800; i += 1) soot = sootSecondMore(soot, second);
+    sootAtSteady(second, 1800).forEach((value, i) => expect(value / (soot[i] ?? NaN)).toBeCloseTo(1, 2));
+  });
+
+  it('leaves a hot nose at lambda 1 clean and fouls a cold one in a rich mixture', () => {
+    const at = (nose: number, lambda: number): number =>
+      shuntResistance(sootAtSteady({ plug: { nose, shell: 400 }, oxygen: 0.1, fuelFlow: 1e-4, lambda }, 3600));
+    expect(at(900, 1)).toBeGreaterThan(1000);
+    expect(at(520, 0.7)).toBeLessThan(at(900, 1) / 100);
   });
 });
