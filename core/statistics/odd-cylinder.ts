@@ -1,6 +1,6 @@
 /** Which cylinder of a set differs from the rest, if the numbers can show it. */
 
-function median(values: readonly number[]): number {
+export function medianOf(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = Math.floor(sorted.length / 2);
   const [upper = NaN, lower = NaN] = [sorted[half], sorted[half - 1]];
@@ -9,8 +9,8 @@ function median(values: readonly number[]): number {
 
 /** Median of the distances from the median. */
 export function medianDistance(values: readonly number[]): number {
-  const middle = median(values);
-  return median(values.map((value) => Math.abs(value - middle)));
+  const middle = medianOf(values);
+  return medianOf(values.map((value) => Math.abs(value - middle)));
 }
 
 /** One standard deviation of normal readings is this many median distances. */
@@ -22,7 +22,7 @@ const DISTANCE_PER_DEVIATION = 0.6745;
  */
 export function modifiedScore(value: number, values: readonly number[], repeatability = 0): number {
   const distance = Math.max(medianDistance(values), DISTANCE_PER_DEVIATION * repeatability);
-  return (DISTANCE_PER_DEVIATION * (value - median(values))) / distance;
+  return (DISTANCE_PER_DEVIATION * (value - medianOf(values))) / distance;
 }
 
 /** Critical Q by number of values, 4 to 10. Source: Rorabacher, Anal. Chem. 63 (1991) 139, two-sided. Grade: published; 95 % at n = 4 to 9 memory. */

@@ -5,6 +5,7 @@ import { useSheet } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { Citations } from '../../ui/citations.tsx';
 import { BenchSheet } from './bench-sheet.tsx';
+import { OddCylinders } from './odd-cylinders.tsx';
 import { PartsTried } from './parts-tried.tsx';
 import styles from './tried.module.css';
 
@@ -29,6 +30,7 @@ export function CylindersStation() {
         {use === 'aircraft' && <p className={styles.caution}>{text.aircraft} <Citations ids={[FROM_MEMORY]} /></p>}
       </header>
       <BenchSheet />
+      <OddCylinders />
       <PartsTried start={trialOf(field)} />
     </div>
   );

@@ -1,6 +1,7 @@
 import { enginePlan } from '../../../core/domain/engine-plan.ts';
 import { sharingGroups } from '../../../core/domain/sharing.ts';
 import type { Engine, Fitment } from '../../../shared/formats/engine.ts';
+import { hrefOf } from '../../app/route.ts';
 import { useText } from '../../text/index.ts';
 import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
 import { useQuantity } from '../../ui/use-quantity.ts';
@@ -22,6 +23,7 @@ function WantedPlug({ fitment }: { fitment: Fitment | undefined }) {
       {facts.length === 0 ? <p className={styles.soft}>{page.plugUnknown}</p> : (
         <dl className={styles.facts}>{facts.map(([name, value]) => <div key={name}><dt>{name}</dt><dd>{value}</dd></div>)}</dl>
       )}
+      <p><a href={hrefOf({ page: 'engine-heat', id, part: 'torque' })}>{heat.parts.torque}</a></p>
     </section>
   );
 }
@@ -49,7 +51,7 @@ function Sharing({ engine }: { engine: Engine }) {
 }
 
 /** What is known of the engine, beside its log: the drawing, what its cylinders share, the plug it asks for. */
-export function EngineFacts({ engine }: { engine: Engine }) {
+export function EngineFacts({ id, engine }: { id: string; engine: Engine }) {
   const { edit } = useText().engines;
   const plan = enginePlan(engine);
   return (
@@ -59,7 +61,7 @@ export function EngineFacts({ engine }: { engine: Engine }) {
         <figcaption><PlanCaption plan={plan} /></figcaption>
       </figure>
       <Sharing engine={engine} />
-      <WantedPlug fitment={engine.fitment} />
+      <WantedPlug id={id} fitment={engine.fitment} />
     </aside>
   );
 }

@@ -73,7 +73,7 @@ export function EngineLog({ id }: { id: string }) {
   return (
     <>
       <Head record={record} />
-      <div className={styles.columns}><Readings id={id} /><EngineFacts engine={record.engine} /></div>
+      <div className={styles.columns}><Readings id={id} /><EngineFacts id={id} engine={record.engine} /></div>
     </>
   );
 }

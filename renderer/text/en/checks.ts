@@ -43,6 +43,14 @@ export const checks = {
     problem: (low: string, high: string, unit: string): string => `Write held / supply, such as 500/550: held at most the supply, supply ${low} to ${high} ${unit}.`,
     loss: (percent: string): string => `loss ${percent} %`,
   },
+  odd: {
+    title: 'Does one cylinder stand out?',
+    checks: { compression: 'Compression', 'leak-down': 'Leak-down', differential: 'Air loss against supply', exhaust: 'Exhaust temperature' },
+    shown: (cylinder: number): string => `cylinder ${cylinder} differs from the rest by more than chance and gauge explain.`,
+    notShown: (few: boolean): string => `no cylinder is shown to differ${few ? '. With so few, a real loss of a tenth is often not shown' : ''}.`,
+    tooFew: 'too few values to tell; four are needed.',
+    about: 'Up to ten cylinders two tests must agree (distance from the median, and Dixon’s Q at 90 %). Banks are taken apart first. “Not shown” is no proof that all are alike.',
+  },
   spread: (percent: string, lowest: number, best: number): string => `Lowest (cylinder ${lowest}) is ${percent} % of the highest (cylinder ${best}). Under 75 % is a fault on most car engines.`,
   tried: {
     title: 'Parts tried',
