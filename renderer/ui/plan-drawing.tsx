@@ -27,24 +27,26 @@ type PlanProps = {
   readonly label: string;
   /** Whether the plug holes and their numbers are drawn; without them something else is laid over the plan. */
   readonly holes?: boolean;
+  /** Without numbers a small drawing stays readable. */
+  readonly numbers?: boolean;
   readonly children?: ReactNode;
 };
 
-const Hole = ({ place, twin }: { place: PlanPlace; twin: boolean }) => (
+/** @param rank among the plugs of its cylinder; the first carries the number */
+const Hole = ({ place: { x, y, cylinder }, rank, numbers }: { place: PlanPlace; rank: number; numbers: boolean }) => (
   <>
-    <circle className={styles.hole} cx={place.x} cy={place.y} r={twin ? 0.3 : 0.42} />
-    {!twin && <text className={styles.number} x={place.x} y={place.y}>{place.cylinder}</text>}
+    <circle className={styles.hole} cx={x} cy={y} r={!numbers ? 0.34 : rank === 0 ? 0.42 : 0.24} />
+    {numbers && rank === 0 && <text className={styles.number} x={x} y={y}>{cylinder}</text>}
   </>
 );
 
-/** The engine in plan with a numbered ring for every plug hole; with two plugs a cylinder the number stands between them. */
-export function PlanDrawing({ plan, label, holes = true, children }: PlanProps) {
-  const twin = plan.places.some((place) => place.position !== 'only');
+/** The engine in plan with a numbered ring for every plug hole; with two plugs a cylinder the second is a small ring without number. */
+export function PlanDrawing({ plan, label, holes = true, numbers = true, children }: PlanProps) {
+  const rankOf = (place: PlanPlace): number => plan.places.filter(({ cylinder }) => cylinder === place.cylinder).indexOf(place);
   return (
     <svg className={styles.plan} viewBox={`0 0 ${plan.width} ${plan.height}`} {...(label === '' ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label })}>
       {plan.outline.map((shape, i) => <Outline key={i} shape={shape} />)}
-      {holes && plan.places.map((place) => <Hole key={`${place.cylinder} ${place.position}`} place={place} twin={twin} />)}
-      {holes && twin && cylinderSpots(plan).map(({ cylinder, x, y }) => <text key={cylinder} className={styles.between} x={x} y={y}>{cylinder}</text>)}
+      {holes && plan.places.map((place) => <Hole key={`${place.cylinder} ${place.position}`} place={place} rank={rankOf(place)} numbers={numbers} />)}
       {children}
     </svg>
   );

@@ -44,7 +44,7 @@ async function sayWhatWasNoticed({ press, type, at }: Hands): Promise<void> {
   await press('Enter');
   await type('blue');
   await press('Enter');
-  await press('Alt+3');
+  await press('Alt+4');
   await at('The cylinders');
   await press('ArrowDown', 'ArrowDown', 'ArrowDown');
   await type('620');
@@ -100,7 +100,7 @@ async function findTheKeptReadingAgain(sitting: Sitting, { press, tabTo, at }: H
   await press('Enter');
   await at('Findings');
   await lookAtTheFindings(sitting);
-  await press('Alt+3');
+  await press('Alt+4');
   await at('The cylinders');
   expect(await sitting.page.getByLabel('Compression, dry, cylinder 3').inputValue()).toBe('620');
 }
@@ -119,7 +119,7 @@ describe.each(HOUSES)('a tuner with one misfiring cylinder, by keyboard alone, a
     const engine = hands.strokes();
     await readThePlugs(hands);
     await sayWhatWasNoticed(hands);
-    await hands.press('Alt+4');
+    await hands.press('Alt+5');
     await hands.at('Findings');
     const reading = hands.strokes() - engine;
     process.stdout.write(`Key strokes at ${house.name}: ${engine} for the engine, ${reading} from its log to the findings\n`);

@@ -23,7 +23,7 @@ function Preview() {
   const { draft } = useEditing();
   const { edit } = useText().engines;
   const engine = drawable(draft);
-  if (engine === null) return <div className={styles.preview}><p className={styles.hint}>{edit.need}</p></div>;
+  if (engine === null) return <div className={styles.preview}><p className={styles.hint}>{edit.drawnHere}</p></div>;
   const plan = enginePlan(engine);
   return (
     <figure className={styles.preview}>

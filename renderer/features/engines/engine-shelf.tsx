@@ -27,7 +27,7 @@ function Place({ record }: { record: EngineRecord }) {
   return (
     <li className={styles.place}>
       <a className={styles.open} href={hrefOf({ page: 'engine', id: record.id })}>
-        <span className={styles.plan}><PlanDrawing plan={enginePlan(engine)} label="" /></span>
+        <span className={styles.plan}><PlanDrawing plan={enginePlan(engine)} label="" numbers={false} /></span>
         <span className={styles.label}>
           <span className={styles.name}>{name}</span>
           <span className={styles.about}>{engines.summary(engine)}</span>

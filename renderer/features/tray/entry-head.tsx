@@ -32,7 +32,12 @@ export function EntryHead({ entry, searchRef, onTake }: { entry: Entry; searchRe
         <GlyphButton name={words.next} aria-keyshortcuts="]" className={styles.next} onClick={() => perform({ does: 'plug', steps: 1 })}>
           <BackGlyph />
         </GlyphButton>
-        {plug !== undefined && <div className={styles.find}><FindValue inputRef={searchRef} onTake={onTake} onLeave={leave} /></div>}
+        {plug !== undefined && (
+          <>
+            <Button look="quiet" className={styles.deed} onClick={() => { setRead(hand, false); focusPlace(hand.plugKey); }}>{words.notRead}</Button>
+            <div className={styles.find}><FindValue inputRef={searchRef} onTake={onTake} onLeave={leave} /></div>
+          </>
+        )}
       </div>
       {plug !== undefined && (
         <div className={styles.row}>
@@ -42,7 +47,6 @@ export function EntryHead({ entry, searchRef, onTake }: { entry: Entry; searchRe
           <Deed sign="⇧C" disabled={!read} onClick={() => perform({ does: 'copyToAll' })}>{words.copyToAll}</Deed>
           <span className={styles.gap} />
           <Button look="quiet" className={styles.deed} disabled={!read} onClick={() => clearTip(hand)}>{words.clearTip}</Button>
-          <Button look="quiet" className={styles.deed} onClick={() => { setRead(hand, false); focusPlace(hand.plugKey); }}>{words.notRead}</Button>
         </div>
       )}
     </header>

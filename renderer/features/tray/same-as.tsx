@@ -2,6 +2,7 @@ import { useText } from '../../text/index.ts';
 import { Menu, type MenuItem } from '../../ui/menu.tsx';
 import type { Neighbour } from './neighbours.ts';
 import { takeFrom } from './deeds.ts';
+import styles from './entry-head.module.css';
 import { FACETS_OF } from './questions.ts';
 import type { Hand } from './use-hand.ts';
 
@@ -13,5 +14,5 @@ export function SameAs({ hand }: { hand: Hand }) {
     ...FACETS_OF.filter(([, facets]) => facets.some((facet) => neighbour.tip[facet] !== undefined)).map(([part, facets]): MenuItem => (
       { words: words.samePart(placeName(neighbour.place), parts[part]), onSelect: () => takeFrom(hand, neighbour, facets) })),
   ];
-  return <Menu look="plain" words={words.sameAs} name={words.sameAs} sign="⇧S" disabled={hand.neighbours.length === 0} items={hand.neighbours.flatMap(itemsOf)} />;
+  return <Menu look="plain" words={words.sameAs} name={words.sameAs} className={styles.deed} disabled={hand.neighbours.length === 0} items={hand.neighbours.flatMap(itemsOf)} />;
 }

@@ -173,5 +173,6 @@ export const engines = {
     },
     filled: (n: number): string => (n === 0 ? 'nothing noted' : `${n} noted`),
     plan: 'The engine as drawn',
+    drawnHere: 'The engine is drawn here as you describe it.',
   },
 };

@@ -149,22 +149,22 @@ const fitted = {
   forAll: 'The same in all cylinders',
 };
 
-/** `short` stands below the tray, `does` on the sheet of all keys. */
-const keys: readonly { readonly keys: readonly string[]; readonly short: string; readonly does: string }[] = [
+/** `does` stands on the sheet of all keys; `short` below the tray, for keys that no control shows. */
+const keys: readonly { readonly keys: readonly string[]; readonly short?: string; readonly does: string }[] = [
   { keys: ['1', '…', '9'], short: 'value with that key', does: 'Take the value that shows this key and go on to the next question; after 9 come 0 - = Q W E R T' },
   { keys: ['Shift 1', '…'], short: 'value, next plug', does: 'Take the value and go on to the next plug with the same question' },
   { keys: ['↑', '↓'], short: 'question', does: 'The question before or after; in the tray, the plug above or below' },
   { keys: ['←', '→', '[', ']'], short: 'plug', does: 'The plug before or after' },
-  { keys: ['O'], short: 'looks normal', does: 'The plug looks normal at a glance' },
-  { keys: ['U'], short: 'unsure', does: 'Unsure of this value, or sure again' },
-  { keys: ['Del'], short: 'not observed', does: 'Take the answer back: not observed' },
-  { keys: ['S', 'Shift S'], short: 'as its neighbour', does: 'The answer of the plug beside it; with Shift its whole tip' },
-  { keys: ['C', 'Shift C'], short: 'copy to rest, to all', does: 'Copy this tip to the plugs that have nothing yet, or to all' },
-  { keys: ['/'], short: 'find', does: 'Find a value by its word' },
-  { keys: ['M', 'N'], short: 'measure, note', does: 'To the measurements, to the note' },
+  { keys: ['O'], does: 'The plug looks normal at a glance' },
+  { keys: ['U'], does: 'Unsure of this value, or sure again' },
+  { keys: ['Del'], does: 'Take the answer back: not observed' },
+  { keys: ['S', 'Shift S'], short: 'same as its neighbour', does: 'The answer of the plug beside it; with Shift its whole tip' },
+  { keys: ['C', 'Shift C'], does: 'Copy this tip to the plugs that have nothing yet, or to all' },
+  { keys: ['/'], does: 'Find a value by its word' },
+  { keys: ['M', 'N'], short: 'measurements, note', does: 'To the measurements, to the note' },
 ];
 
 const valueName = (value: string): string => value;
 const verdictName = (verdict: Verdict): string => verdict;
 
-export const tray = { parts, questions, spoken, where, positionShort, placeName, placeShort, tip, tray: trayWords, entry, said, measured, fitted, keys, keysName: 'Keys at the plugs', valueName, verdictName };
+export const tray = { parts, questions, spoken, where, positionShort, placeName, placeShort, tip, tray: trayWords, entry, said, measured, fitted, keys, allKeys: 'all keys', keysName: 'Keys at the plugs', valueName, verdictName };

@@ -102,7 +102,7 @@ describe('a reading on the bench', () => {
   it('goes from station to station by Alt and a number', async () => {
     render(<App />);
     await screen.findByRole('navigation', { name: 'Stations of the reading' });
-    await user.keyboard('{Alt>}3{/Alt}');
+    await user.keyboard('{Alt>}4{/Alt}');
     expect(window.location.hash).toBe(`#/reading/${id}/cylinders`);
   });
 
