@@ -127,11 +127,11 @@ export function Timeline({ id }: { id: string }) {
   return (
     <>
       <EngineHead record={record} page="engine-time" />
-      <section className={styles.timeline} aria-labelledby="timeline">
-        <h2 id="timeline">{text.followUp.timeline}</h2>
+      <div className={styles.timeline}>
+        <h2>{text.followUp.timeline}</h2>
         {readings === undefined && <p role="status">{text.followUp.loading}</p>}
         {readings !== undefined && (readings.length < 2 ? <p>{text.followUp.timelineEmpty}</p> : <Plugs key={id} readings={readings} />)}
-      </section>
+      </div>
     </>
   );
 }

@@ -80,7 +80,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
       return ok(null);
     },
     'reading.list': async ({ engineId }) => ok([...readings.values()].filter((record) => record.engineId === engineId && !removed.has(record.id)).map((record) => ({
-      id: record.id, engineId, title: record.sheet.title ?? '', date: record.sheet.date ?? null, state: record.state, changedAt: NOW, plugsRead: 0,
+      id: record.id, engineId, title: record.sheet.title ?? '', date: record.sheet.date ?? null, state: record.state, changedAt: NOW, plugsRead: record.sheet.plugs.filter(({ tip }) => tip !== undefined).length,
       verdicts: record.findings?.plugs.map((plug) => plug.verdict) ?? [],
     }))),
     'reading.get': async ({ id }) => { const record = found(id); return record === undefined ? gone('reading') : ok(record); },
