@@ -8,8 +8,8 @@ import { useQuantity } from '../../ui/use-quantity.ts';
 import { useTold } from '../../ui/use-told.ts';
 import styles from './engine-log.module.css';
 
-function WantedPlug({ fitment }: { fitment: Fitment | undefined }) {
-  const { page, edit, kinds } = useText().engines;
+function WantedPlug({ id, fitment }: { id: string; fitment: Fitment | undefined }) {
+  const { engines: { page, edit, kinds }, heat } = useText();
   const quantity = useQuantity();
   const word = (kind: keyof typeof kinds | undefined): string | undefined => kind && kinds[kind];
   const facts = [
