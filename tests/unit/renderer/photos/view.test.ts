@@ -32,11 +32,14 @@ describe('a picture on the screen', () => {
   });
 
   it('cannot be pushed out of the room, nor made smaller than the room', () => {
-    const moves = fc.array(fc.tuple(fc.double({ min: 0.1, max: 10, noNaN: true }), fc.integer({ min: -5000, max: 5000 }), fc.integer({ min: -5000, max: 5000 })), { maxLength: 12 });
+    const far = fc.integer({ min: -5000, max: 5000 });
+    const moves = fc.array(fc.tuple(fc.double({ min: 0.1, max: 10, noNaN: true }), far, far), { maxLength: 12 });
+    const outside = (low: number, high: number, most: number): boolean =>
+      (high - low > most ? low > 1e-6 || high < most - 1e-6 : low < -1e-6 || high > most + 1e-6);
     fc.assert(fc.property(picture, room, moves, (one, space, steps) => {
-      const view = steps.reduce<View>((at, [factor, dx, dy]) => panned(zoomed(at, factor, { x: 10, y: 10 }, one, space), dx, dy, one, space), fitted(one, space));
+      const step = (at: View, [factor, dx, dy]: (typeof steps)[number]): View => panned(zoomed(at, factor, { x: 10, y: 10 }, one, space), dx, dy, one, space);
+      const view = steps.reduce(step, fitted(one, space));
       const [from, to] = [toScreen(view, { x: 0, y: 0 }), toScreen(view, { x: one.width, y: one.height })];
-      const outside = (low: number, high: number, most: number): boolean => (high - low > most ? low > 1e-6 || high < most - 1e-6 : low < -1e-6 || high > most + 1e-6);
       expect(outside(from.x, to.x, space.width)).toBe(false);
       expect(outside(from.y, to.y, space.height)).toBe(false);
       expect(view.scale).toBeGreaterThanOrEqual(fitted(one, space).scale - 1e-9);
@@ -53,7 +56,8 @@ describe('a picture on the screen', () => {
 
 describe('a picture laid on another', () => {
   const placement = fc.record({
-    scale: fc.double({ min: 0.2, max: 5, noNaN: true }), turn: fc.double({ min: -3, max: 3, noNaN: true }), x: fc.integer({ min: -900, max: 900 }), y: fc.integer({ min: -900, max: 900 }),
+    scale: fc.double({ min: 0.2, max: 5, noNaN: true }), turn: fc.double({ min: -3, max: 3, noNaN: true }),
+    x: fc.integer({ min: -900, max: 900 }), y: fc.integer({ min: -900, max: 900 }),
   });
 
   it('is seen where the view shows the place it is laid on', () => {
