@@ -57,6 +57,10 @@ const SAID: Readonly<Record<string, { readonly field: LineField; readonly messag
   'every-reason-is-a-sentence': { field: 'because', message: 'Give the reason as a whole sentence: a capital letter first, a full stop last.' },
   'no-line-twice': { field: 'what', message: 'There is a line that says this already.' },
   'marks-leave-room': { field: 'strength', message: 'With this line its values of the same finding would add up to certainty. Take a weaker word.' },
+  'strengths-are-used-alike': {
+    field: 'strength',
+    message: 'Take a weaker word: the graver of two states is never reached more readily than the milder, and only what was noted, the fuel or the plug can show the cause itself.',
+  },
   'harmless-causes-do-no-harm': { field: 'what', message: 'This cause is harmless; it cannot make a fault or give a symptom.' },
 };
 
@@ -65,10 +69,13 @@ const complaintOfBreach = ({ rule, problem }: Breach): Complaint => SAID[rule] ?
 const once = (complaints: readonly Complaint[]): Complaint[] =>
   complaints.filter(({ message }, i) => complaints.findIndex((other) => other.message === message) === i);
 
+/** What the knowledge excepts from a rule it breaks before and after, so a line is held against the rules alone. */
+const RULES = KNOWLEDGE_RULES.map((rule) => ({ ...rule, exceptions: [] }));
+
 /** What the rules say of the knowledge with these lines that they do not say of it without. Lines must name only what is there. */
 function breachesBy(lines: readonly ShopLine[], knowledge: Knowledge): Breach[] {
-  const before = new Set(lintKnowledge(knowledge, KNOWLEDGE_RULES).map((breach) => JSON.stringify(breach)));
-  return lintKnowledge({ ...knowledge, ...taught(knowledge, lines) }, KNOWLEDGE_RULES).filter((breach) => !before.has(JSON.stringify(breach)));
+  const before = new Set(lintKnowledge(knowledge, RULES).map((breach) => JSON.stringify(breach)));
+  return lintKnowledge({ ...knowledge, ...taught(knowledge, lines) }, RULES).filter((breach) => !before.has(JSON.stringify(breach)));
 }
 
 const isBlank = (words: string): boolean => words.trim() === '';

@@ -41,6 +41,21 @@ describe('the steps of the library file', () => {
   });
 });
 
+describe('step 3, shop lines', () => {
+  it('opens a library of the form before and keeps what was in it beside the new lines', async () => {
+    const { raw, db } = connect(freshFile(), { readOnly: false });
+    await migrate({ raw, db }, MIGRATIONS.slice(0, 2));
+    await db.insertInto('engine').values(engineRow).execute();
+    await migrate({ raw, db }, MIGRATIONS.slice(0, 3));
+    const row = { id: 'a', json: '{}', created_at: at, changed_at: at, removed_at: null };
+    await db.insertInto('shop_line').values(row).execute();
+    await expect(db.insertInto('shop_line').values(row).execute()).rejects.toThrow('UNIQUE');
+    expect(await db.selectFrom('shop_line').selectAll().execute()).toEqual([row]);
+    expect(await db.selectFrom('engine').selectAll().execute()).toEqual([engineRow]);
+    raw.close();
+  });
+});
+
 describe('step 1, engines and readings', () => {
   const opened = async () => {
     const connection = connect(freshFile(), { readOnly: false });
