@@ -1,7 +1,9 @@
 import { Bench } from 'tinybench';
+import { modelAdvice } from '../../core/heat/model-advice.ts';
 import { driveSeconds, prepareDrive, type Phase } from '../../core/thermal/drive.ts';
 import { gasAtPlug, tipBand } from '../../core/thermal/tip.ts';
 import { sootAfter } from '../../core/soot/nose-soot.ts';
+import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Celsius, Kilopascal } from '../../shared/quantities.ts';
 import { duty, gas, plug, REFERENCE } from '../fixtures/heat-engines.ts';
 
@@ -26,10 +28,18 @@ function drive(): void {
 let turn = 0;
 const next = (): ReturnType<typeof duty> => { turn += 1; return { ...duty(), manifold: (60 + (turn % 40)) as Kilopascal }; };
 
+/** A full-load reading with everything recorded, at another speed every time. */
+const sheet = (): ReadingSheet => ({
+  format: 'corenose.reading-sheet', version: 1, plugs: [{ cylinder: 1, fitted: { heatStepsFromSpecified: 0 } }],
+  engine: { use: 'road', cylinders: 1, boreMm: 86, strokeMm: 86, compressionRatio: 9.8, fitment: { heat: { scale: 'Ostrin', value: '6' } } },
+  conditions: { duty: 'full load', stop: 'clean cut', speedRpm: 4000 + (turn += 1) % 40, lambda: 0.88, advanceDeg: 28 },
+});
+
 const bench = new Bench({ time: 2000, warmupTime: 500 });
 bench.add('steady point with its band', () => { const felt = gasAtPlug(REFERENCE, next()); if (felt.ok) tipBand(felt.value, plug()); });
 bench.add('ladder: 5 heat values, 12 loads', () => { for (const point of LOADS) { const felt = gas(REFERENCE, point); for (const step of STEPS) tipBand(felt, plug(step)); } });
 bench.add('drive of 1180 s, 6 phases, soot', drive);
+bench.add('the model’s part in the heat advice', () => { modelAdvice(sheet(), 0, false); });
 await bench.run();
 
 process.stdout.write(`Node ${process.versions.node} on ${process.platform} ${process.arch}\n`);
