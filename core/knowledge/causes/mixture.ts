@@ -428,7 +428,7 @@ export const mixtureCauses: readonly Cause[] = [
     prior: 'occasional',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'Air that no fuel was metered for weakens every cylinder.', source: ['S16', 'W6', 'W10'] },
-      { condition: 'blistered', strength: 'sometimes', because: 'A weak mixture at load burns plugs.', source: 'S16' },
+      { condition: 'blistered', strength: 'rarely', because: 'At load, where plugs burn, there is little vacuum to draw false air.', source: COMMON_PRACTICE },
       { condition: 'knock-early', strength: 'rarely', because: 'A weak charge knocks.', source: 'S68' },
     ],
     shows: [],

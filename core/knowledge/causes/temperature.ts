@@ -121,13 +121,13 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'detonation',
-    prior: 'occasional',
+    prior: 'common',
     makes: [
-      { condition: 'knock-early', strength: 'usually', because: 'Fuel that knocks marks the plugs.', source: ['S68', 'W10'] },
+      { condition: 'knock-early', strength: 'often', because: 'Fuel that knocks marks the plugs.', source: ['S68', 'W10'] },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
-      { condition: 'runs-hot', strength: 'sometimes', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
+      { condition: 'runs-hot', strength: 'rarely', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
       { condition: 'melted', strength: 'rarely', because: 'Knock heats a spot until it lights the charge.', source: 'S66' },
-      { condition: 'blistered', strength: 'sometimes', because: 'The wrong fuel is among the causes of an overheated plug.', source: ['S16', 'W6'] },
+      { condition: 'blistered', strength: 'rarely', because: 'The wrong fuel is among the causes of an overheated plug.', source: ['S16', 'W6'] },
     ],
     shows: [],
     gives: [
@@ -153,7 +153,7 @@ export const temperatureCauses: readonly Cause[] = [
     kind: 'detonation',
     prior: 'very rare',
     makes: [
-      { condition: 'knock-early', strength: 'usually', because: 'Low speed with high manifold pressure is a cause of detonation.', source: 'S68' },
+      { condition: 'knock-early', strength: 'often', because: 'Low speed with high manifold pressure is a cause of detonation.', source: 'S68' },
       { condition: 'knock-broken', strength: 'rarely', because: 'Long lugging breaks noses.', source: 'S68' },
     ],
     shows: [],
@@ -179,7 +179,7 @@ export const temperatureCauses: readonly Cause[] = [
     makes: [
       { condition: 'runs-hot', strength: 'sometimes', because: 'Boost acts as load on the tip.', source: ['S30', 'S68'] },
       { condition: 'blistered', strength: 'rarely', because: 'Held long at load the plugs blister.', source: 'S16' },
-      { condition: 'knock-early', strength: 'usually', because: 'Over-boost is a cause of detonation.', source: 'S68' },
+      { condition: 'knock-early', strength: 'often', because: 'Over-boost is a cause of detonation.', source: 'S68' },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at boost breaks noses.', source: 'S68' },
       { condition: 'melted', strength: 'rarely', because: 'Run on with, it ends in pre-ignition.', source: 'S66' },
     ],
@@ -206,8 +206,8 @@ export const temperatureCauses: readonly Cause[] = [
     kind: 'detonation',
     prior: 'very rare',
     makes: [
-      { condition: 'knock-early', strength: 'usually', because: 'High intake temperature is a cause of detonation.', source: 'S68' },
-      { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: 'S68' },
+      { condition: 'knock-early', strength: 'often', because: 'High intake temperature is a cause of detonation.', source: 'S68' },
+      { condition: 'knock-broken', strength: 'rarely', because: 'Knock at load goes on to breakage.', source: 'S68' },
       { condition: 'runs-hot', strength: 'sometimes', because: 'A hotter charge heats the tip.', source: 'S28' },
     ],
     shows: [],
