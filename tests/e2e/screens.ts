@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { STATIONS, hrefOf, type Route } from '../../renderer/app/route.ts';
+import { ENGINE_PAGES, HEAT_PARTS, hrefOf, PLACES, SHELVES, STATIONS, type Route } from '../../renderer/app/route.ts';
 import type { Channel } from '../../shared/channel-names.ts';
 import type { EngineRecord, Input, Output } from '../../shared/channels.ts';
 import { radialReading } from '../fixtures/radial-eighteen.ts';
@@ -8,7 +8,8 @@ import { callFrom } from './library-steps.ts';
 export const SIZES = [{ width: 1280, height: 800 }, { width: 1920, height: 1080 }] as const;
 export const THEMES = ['light', 'dark'] as const;
 
-type Named = readonly [name: string, route: Route];
+/** `keys`: pressed once the screen is there, to lay a sheet over it. */
+type Screen = { readonly name: string; readonly route: Route; readonly keys?: string };
 
 async function answered<C extends Channel>(page: Page, channel: C, input: Input<C>): Promise<Output<C>> {
   const reply = await callFrom(page, channel, input);
@@ -17,24 +18,33 @@ async function answered<C extends Channel>(page: Page, channel: C, input: Input<
 }
 
 const shortName = ({ engine }: EngineRecord): string => (engine.name ?? 'engine').split(' ', 1).join('').toLowerCase();
-const ofEngine = (id: string): readonly Named[] => [['log', { page: 'engine', id }], ['engine', { page: 'engine-edit', id }], ['heat', { page: 'engine-heat', id }]];
-const ofReading = (name: string, id: string): readonly Named[] => STATIONS.map((station) => [`${name}-${station}`, { page: 'reading', id, station }]);
+const onlyPlaces: readonly Screen[] = [
+  ...PLACES.map((page): Screen => ({ name: page, route: { page } })),
+  { name: 'settings', route: { page: 'settings' } },
+  { name: 'engine-new', route: { page: 'engine-new' } },
+  ...SHELVES.filter((shelf) => shelf !== 'here').map((shelf): Screen => ({ name: `knowledge-${shelf}`, route: { page: 'knowledge', shelf } })),
+];
+const ofEngine = (id: string): readonly Screen[] => [
+  ...ENGINE_PAGES.map((page): Screen => ({ name: page === 'engine' ? 'engine-log' : page, route: { page, id } })),
+  { name: 'engine-edit', route: { page: 'engine-edit', id } },
+  ...HEAT_PARTS.map((part): Screen => ({ name: `engine-heat-${part}`, route: { page: 'engine-heat', id, part } })),
+];
+const ofReading = (name: string, id: string): readonly Screen[] => [
+  ...STATIONS.map((station): Screen => ({ name: `${name}-${station}`, route: { page: 'reading', id, station } })),
+  { name: `${name}-here`, route: { page: 'knowledge', shelf: 'here', entry: id } },
+  { name: `${name}-errands`, route: { page: 'reading', id, station: 'plugs' }, keys: 'Control+k' },
+  { name: `${name}-keys`, route: { page: 'reading', id, station: 'plugs' }, keys: '?' },
+];
 
-/** The screens worth a picture: the shelf, one engine's log and editor, and the stations of one reading of each engine. */
-async function screens(page: Page): Promise<readonly Named[]> {
+/** The screens worth a picture: every place, all pages of one engine, and the stations of one reading of each engine with the sheets over it. */
+async function screens(page: Page): Promise<readonly Screen[]> {
   const engines = await answered(page, 'engine.list', null);
   const readings = await Promise.all(engines.map(async (record) => {
     const [newest, before] = await answered(page, 'reading.list', { engineId: record.id });
     return { name: shortName(record), reading: before ?? newest };
   }));
-  const first = engines.find(({ engine }) => engine.layout === 'inline') ?? engines[0];
-  return [
-    ['shelf', { page: 'shelf' }],
-    ['settings', { page: 'settings' }],
-    ['engine-new', { page: 'engine-new' }],
-    ...(first ? ofEngine(first.id) : []),
-    ...readings.flatMap(({ name, reading }) => (reading ? ofReading(name, reading.id) : [])),
-  ];
+  const typical = engines.find(({ engine }) => engine.cylinders === 4 && engine.layout === 'inline') ?? engines[0];
+  return [...onlyPlaces, ...(typical ? ofEngine(typical.id) : []), ...readings.flatMap(({ name, reading }) => (reading ? ofReading(name, reading.id) : []))];
 }
 
 async function open(page: Page, address: string): Promise<void> {
@@ -52,9 +62,14 @@ export async function goTo(page: Page, address: string, route: Route): Promise<v
 /** Opens the program and goes through every screen, calling back when each has settled. */
 export async function visitScreens(page: Page, address: string, each: (name: string) => Promise<void>): Promise<void> {
   await open(page, address);
-  for (const [name, route] of await screens(page)) {
+  for (const { name, route, keys } of await screens(page)) {
     await goTo(page, address, route);
+    if (keys !== undefined) {
+      await page.locator('#bench :focus').or(page.locator('#bench')).last().press(keys);
+      await page.getByRole('dialog').waitFor();
+    }
     await each(name);
+    if (keys !== undefined) await page.keyboard.press('Escape');
   }
 }
 
