@@ -52,7 +52,7 @@ const OTHER_CAMERA = 5;
 /** Below this no change is called one, however good the light: unchanged plugs read up to 3.8. */
 const LEAST_CHANGE = 4;
 /** Worst error of partly covered noses on generated pictures. */
-const COVERAGE_ERROR = 0.2;
+export const COVERAGE_ERROR = 0.2;
 
 function hindrancesOf({ measure, colour }: Comparable): readonly Hindrance[] {
   if (measure === null) return ['not measured'];

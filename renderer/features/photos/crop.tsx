@@ -23,8 +23,8 @@ function squareAround(photo: PhotoRecord): { readonly left: number; readonly top
 }
 
 /** A photo cut to its plug, as a square that fills its place; the middle of the picture where no plug was found. */
-export function Crop({ photo, size, alt = '' }: { photo: PhotoRecord; size: Extract<PhotoSize, 'small' | 'screen'>; alt?: string }) {
+export function Crop({ photo, size, filter }: { photo: PhotoRecord; size: Extract<PhotoSize, 'small' | 'screen'>; filter?: string | undefined }) {
   const { left, top, side } = squareAround(photo);
-  const style: CSSProperties = { width: `${100 / side}%`, transform: `translate(${-100 * left}%, ${-100 * top}%)`, aspectRatio: `${photo.width} / ${photo.height}` };
-  return <span className={styles.crop}><img src={photoAddress(photo.id, size)} alt={alt} loading="lazy" decoding="async" draggable={false} style={style} /></span>;
+  const style: CSSProperties = { width: `${100 / side}%`, transform: `translate(${-100 * left}%, ${-100 * top}%)`, aspectRatio: `${photo.width} / ${photo.height}`, filter };
+  return <span className={styles.crop}><img src={photoAddress(photo.id, size)} alt="" loading="lazy" decoding="async" draggable={false} style={style} /></span>;
 }

@@ -1,9 +1,11 @@
+import { useState } from 'react';
 import { useRoute } from '../../app/use-route.ts';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { ButtonLink } from '../../ui/button.tsx';
 import { Notice } from '../../ui/notice.tsx';
+import { Tag } from '../../ui/tag.tsx';
 import { useKeys } from '../../ui/use-keys.ts';
 import { AddPhotos } from './bring-in/add-photos.tsx';
 import { Progress } from './bring-in/progress.tsx';
@@ -42,6 +44,7 @@ export function PhotosStation() {
   const readingId = reading?.id ?? '';
   const { photos, problem } = usePhotos(readingId);
   const place = useStore((state) => state.incoming.some((one) => one.readingId === readingId));
+  const [corrected, setCorrected] = useState(false);
   usePhotoSteps();
   const asked = route.page === 'reading' ? route.field : undefined;
   const photo = photos?.find(({ id }) => id === asked);
@@ -53,10 +56,11 @@ export function PhotosStation() {
       <header className={styles.head}>
         <AddPhotos readingId={readingId} />
         <span className={styles.hint}>{words.bringIn.hint}</span>
+        {photos.length > 0 && <Tag on={corrected} onChange={setCorrected}>{words.viewer.corrected}</Tag>}
         {reading !== null && photos.length > 0 && <ButtonLink href={hrefOf({ page: 'engine-photos', id: reading.engineId })}>{words.compareLink}</ButtonLink>}
       </header>
       <Progress readingId={readingId} />
-      {photos.length === 0 && !place ? <Teaching /> : <LightTable photos={photos} />}
+      {photos.length === 0 && !place ? <Teaching /> : <LightTable photos={photos} corrected={corrected} />}
     </div>
   );
 }

@@ -77,6 +77,7 @@ const viewer = {
   full: 'Every pixel',
   loupe: 'Loupe',
   outlines: 'Outlines',
+  corrected: 'On corrected white',
   scale: (percent: string, whole: boolean): string => `${percent} %${whole ? ', every pixel' : ''}`,
 };
 
@@ -175,7 +176,7 @@ const compare = {
   pick: 'choose',
   mode: 'Laid',
   modes: { 'side by side': 'Side by side', 'onion skin': 'Onion skin', wipe: 'Wipe' },
-  commonWhite: 'On a common white',
+  commonWhite: 'On corrected white',
   paneOf: (names: string): string => `Photo of ${names}`,
   wipe: 'Edge between earlier and later',
   through: 'Later over earlier',

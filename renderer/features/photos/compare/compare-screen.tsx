@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { compared, COVERAGE_ERROR } from '../../../../core/photo/compared.ts';
 import type { PlugKey } from '../../../../core/domain/plugs.ts';
 import type { EngineRecord } from '../../../../shared/channels.ts';
 import type { PhotoRecord } from '../../../../shared/channels-photo.ts';
@@ -30,10 +31,18 @@ function pairWith(readings: readonly PhotographedReading[], photo: PhotoRecord):
   return before === undefined ? { before: photo, after: all[at - 1] ?? photo } : { before, after: photo };
 }
 
-/** The newest photo of a plug that was photographed at two readings. */
+/** How far a pair differs, in parts of what counts as a change. */
+function change({ before, after }: Pair): number {
+  const { parts, coverage } = compared(before, after);
+  const share = coverage === undefined ? 0 : Math.abs(coverage.after - coverage.before) / COVERAGE_ERROR;
+  return Math.max(share, ...parts.map(({ difference, uncertainty }) => difference / uncertainty));
+}
+
+/** The plug of the newest reading that differs most from the one before it. */
 function firstPair(readings: readonly PhotographedReading[]): Pair | undefined {
-  const laid = readings.flatMap(({ photos }) => photos.filter(({ place }) => place !== null));
-  return laid.map((photo) => pairWith(readings, photo)).find(({ before, after }) => before.id !== after.id);
+  const pairs = readings.map(({ photos }) => photos.filter(({ place }) => place !== null).map((photo) => pairWith(readings, photo))
+    .filter(({ before, after }) => before.id !== after.id));
+  return pairs.find((some) => some.length > 0)?.toSorted((a, b) => change(b) - change(a))[0];
 }
 
 function Compare({ record, readings }: { record: EngineRecord; readings: readonly PhotographedReading[] }) {
@@ -45,6 +54,8 @@ function Compare({ record, readings }: { record: EngineRecord; readings: readonl
     return date === null || date === undefined ? shell.reading.noDate : formatDate(date);
   };
   const key = pair === undefined ? null : keyOfPhoto(pair.after);
+  const alone = (photo: PhotoRecord): boolean => atPlug(readings, key, photo.view).filter(({ readingId }) => readingId === photo.readingId).length === 1;
+  const nameOf = (photo: PhotoRecord): string => (alone(photo) ? dayOf(photo) : `${dayOf(photo)} · ${photo.name}`);
   const place = key === null ? undefined : placeOf(key);
   return (
     <div className={styles.screen}>
@@ -53,7 +64,7 @@ function Compare({ record, readings }: { record: EngineRecord; readings: readonl
       {pair === undefined || place === undefined ? <p>{words.compare.onlyOne}</p> : (
         <>
           <h2>{tray.placeName(place)}</h2>
-          <Comparison choice={atPlug(readings, key, pair.after.view)} before={pair.before} after={pair.after} nameOf={(photo) => `${dayOf(photo)} · ${photo.name}`}
+          <Comparison choice={atPlug(readings, key, pair.after.view)} before={pair.before} after={pair.after} nameOf={nameOf}
             onPair={(before, after) => setPicked({ before, after })} />
           <Trend readings={readings} plug={key ?? ''} view={pair.after.view} />
         </>

@@ -8,7 +8,7 @@ import { Slider } from '../../../ui/slider.tsx';
 import { Tag } from '../../../ui/tag.tsx';
 import { partsOf } from '../parts/parts.ts';
 import { AS_IT_IS } from '../viewer/placement.ts';
-import { WhiteFilters, whiteFilter } from './common-white.tsx';
+import { WhiteFilters, whiteFilter } from '../light/common-white.tsx';
 import styles from './compare.module.css';
 import { Differences } from './differences.tsx';
 import { MODES, Panes, type Mode } from './panes.tsx';

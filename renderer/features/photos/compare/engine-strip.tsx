@@ -29,7 +29,7 @@ export function EngineStrip({ engine, readings, chosen, onChoose }: Props) {
         <tbody>
           {readings.map(({ reading, photos }) => (
             <tr key={reading.id}>
-              <th scope="row"><span className={styles.day}>{reading.date === null ? shell.reading.noDate : formatDate(reading.date)}</span>{reading.title}</th>
+              <th scope="row"><span className={styles.day}>{reading.date === null ? shell.reading.noDate : formatDate(reading.date)}</span><span className={styles.about}>{reading.title}</span></th>
               {places.map(({ cylinder, position }) => {
                 const key = plugKey(cylinder, position);
                 return (

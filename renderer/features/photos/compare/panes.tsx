@@ -2,11 +2,16 @@ import { useState, type ReactNode } from 'react';
 import type { PhotoRecord } from '../../../../shared/channels-photo.ts';
 import { useText } from '../../../text/index.ts';
 import { Slider } from '../../../ui/slider.tsx';
+import { partsOf } from '../parts/parts.ts';
 import { Layer } from '../viewer/layer.tsx';
 import { AS_IT_IS, seenThrough, type Placement } from '../viewer/placement.ts';
 import { Surface } from '../viewer/surface.tsx';
 import { useView, type Viewing } from '../viewer/use-view.ts';
 import styles from './compare.module.css';
+import { ringOf } from './registration.ts';
+
+/** Around the plug, in its radii. */
+const AIR = 1.15;
 
 export const MODES = ['side by side', 'onion skin', 'wipe'] as const;
 export type Mode = (typeof MODES)[number];
@@ -69,6 +74,7 @@ function Stacked({ before, after, mode, onto, filterOf, names, viewing }: Props 
 
 /** Two pictures of one plug, laid on each other by what was found in them. */
 export function Panes(props: Props) {
-  const viewing = useView(props.before);
+  const ring = ringOf(partsOf(props.before));
+  const viewing = useView(props.before, ring && { at: ring, reach: AIR * ring.r });
   return props.mode === 'side by side' ? <SideBySide {...props} viewing={viewing} /> : <Stacked {...props} viewing={viewing} />;
 }

@@ -1,3 +1,4 @@
+import type { Circle } from '../../../../core/photo/pixels.ts';
 import type { PhotoParts } from '../../../../shared/formats/photo-measure.v1.ts';
 import type { Placement } from '../viewer/placement.ts';
 
@@ -24,3 +25,6 @@ export function registration(onto: PhotoParts, from: PhotoParts, nudge = 0): Pla
   const [cos, sin] = [scale * Math.cos(turn), scale * Math.sin(turn)];
   return { scale, turn, x: there.x - (cos * here.x - sin * here.y), y: there.y - (sin * here.x + cos * here.y) };
 }
+
+/** The ring to look at first. */
+export const ringOf = (parts: PhotoParts): Circle | undefined => parts.shell ?? parts.bore ?? parts.nose;

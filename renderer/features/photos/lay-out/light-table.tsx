@@ -6,6 +6,7 @@ import { useText } from '../../../text/index.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Choice } from '../../../ui/choice.tsx';
 import { Said } from '../../../ui/said.tsx';
+import { WhiteFilters } from '../light/common-white.tsx';
 import { cylinderKeys, onPhotoKey } from './keys.ts';
 import { byCapture } from './laying.ts';
 import styles from './lay-out.module.css';
@@ -58,8 +59,8 @@ function useKeptFocus(photos: readonly PhotoRecord[]) {
   return { table, onFocus: (target: EventTarget): void => { last.current = target instanceof HTMLElement ? target.dataset['photo'] ?? null : null; } };
 }
 
-/** The photos of a reading beside its plugs, in tray order. */
-export function LightTable({ photos }: { photos: readonly PhotoRecord[] }) {
+/** The photos of a reading beside its plugs, in tray order. `corrected`: seen on the corrected white. */
+export function LightTable({ photos, corrected }: { photos: readonly PhotoRecord[]; corrected: boolean }) {
   const { photos: { layOut: words }, tray } = useText();
   const places = usePlaces();
   const laying = useLaying(photos);
@@ -83,10 +84,13 @@ export function LightTable({ photos }: { photos: readonly PhotoRecord[] }) {
   };
   return (
     <div ref={table} className={styles.table} onKeyDown={onKeyDown} onFocus={({ target }) => onFocus(target)}>
+      {corrected && <WhiteFilters photos={photos} />}
       {unlaid.length > 0 && (
         <Cell title={words.nowhere} shape="none" onDropped={dropped(null)}>
           <LayAll laying={laying} count={unlaid.length} />
-          <ul className={styles.cards}>{unlaid.map((photo) => <PhotoCard key={photo.id} photo={photo} large={false} place={words.nowhere} />)}</ul>
+          <ul className={styles.cards}>
+            {unlaid.map((photo) => <PhotoCard key={photo.id} photo={photo} large={false} place={words.nowhere} corrected={corrected} />)}
+          </ul>
         </Cell>
       )}
       <div className={styles.plugs}>
@@ -97,7 +101,7 @@ export function LightTable({ photos }: { photos: readonly PhotoRecord[] }) {
             <Cell key={key} title={tray.placeName(place)} shape="plug" onDropped={dropped(place)}>
               {here.length === 0 ? <p className={styles.empty}>{words.noPhoto}</p> : (
                 <ul className={styles.cards}>
-                  {here.map((photo, i) => <PhotoCard key={photo.id} photo={photo} large={i === 0} place={tray.placeName(place)} />)}
+                  {here.map((photo, i) => <PhotoCard key={photo.id} photo={photo} large={i === 0} place={tray.placeName(place)} corrected={corrected} />)}
                 </ul>
               )}
             </Cell>

@@ -5,6 +5,7 @@ import { useText } from '../../../text/index.ts';
 import { formatNumber } from '../../../text/numbers.ts';
 import { Button, GlyphButton } from '../../../ui/button.tsx';
 import { AddGlyph, LessGlyph } from '../../../ui/glyphs.tsx';
+import { WhiteFilters, whiteFilter } from '../light/common-white.tsx';
 import { WhiteArea } from '../light/white-tool.tsx';
 import { MarkShape } from '../marks/mark-shapes.tsx';
 import { PartsHandles, PartsShown } from '../parts/parts-layer.tsx';
@@ -34,9 +35,9 @@ function Overlay({ photo, view, hand, shown }: { photo: PhotoRecord; view: View;
   );
 }
 
-function Tools({ viewing, loupe, onLoupe, shown, onShown, whole }: {
-  viewing: Viewing; loupe: boolean; onLoupe: () => void; shown: boolean; onShown: () => void; whole: boolean;
-}) {
+type Switch = { readonly words: string; readonly on: boolean; readonly onChange: () => void; readonly disabled?: boolean };
+
+function Tools({ viewing, switches, whole }: { viewing: Viewing; switches: readonly Switch[]; whole: boolean }) {
   const { viewer: words } = useText().photos;
   const { view, zoom, fit, toFull } = viewing;
   return (
@@ -45,8 +46,9 @@ function Tools({ viewing, loupe, onLoupe, shown, onShown, whole }: {
       <GlyphButton name={words.farther} onClick={() => zoom(1 / ZOOM_STEP)}><LessGlyph /></GlyphButton>
       <Button look="quiet" onClick={fit}>{words.fit}</Button>
       <Button look="quiet" onClick={toFull}>{words.full}</Button>
-      <Button look="quiet" aria-pressed={loupe} onClick={onLoupe}>{words.loupe}</Button>
-      <Button look="quiet" aria-pressed={shown} onClick={onShown}>{words.outlines}</Button>
+      {switches.map(({ words: name, on, onChange, disabled = false }) => (
+        <Button key={name} look="quiet" aria-pressed={on} disabled={disabled} onClick={onChange}>{name}</Button>
+      ))}
       <span className={styles.scale}>{words.scale(formatNumber(100 * view.scale, 0), whole)}</span>
     </div>
   );
@@ -59,18 +61,25 @@ export function Picture({ photo, hand }: { photo: PhotoRecord; hand: Hand }) {
   const [loupe, setLoupe] = useState(false);
   const [shown, setShown] = useState(true);
   const [whole, setWhole] = useState(false);
+  const [corrected, setCorrected] = useState(false);
+  const filter = whiteFilter(photo);
+  const shownFilter = corrected ? filter : undefined;
   const [at, setAt] = useState<Point | null>(null);
   const { view, room } = viewing;
   const cross = loupe || hand.tool !== undefined ? at ?? toPicture(view, { x: room.width / 2, y: room.height / 2 }) : null;
   return (
     <div className={styles.viewer}
       onKeyDown={(event) => { if (event.key.toLowerCase() === 'l' && !event.ctrlKey && !event.metaKey && !event.altKey) setLoupe(!loupe); else if (event.key === 'Escape') hand.putDown(); }}>
+      <WhiteFilters photos={[photo]} />
       <Surface viewing={viewing} label={words.pictureOf(photo.name)} description={words.byKeys} tool={hand.tool} cross={cross} onCross={setAt}>
-        <Layer photo={photo} at={seenThrough(view, AS_IT_IS)} onLoad={setWhole} />
+        <Layer photo={photo} at={seenThrough(view, AS_IT_IS)} filter={shownFilter} onLoad={setWhole} />
         <Overlay photo={photo} view={view} hand={hand} shown={shown && !loupe} />
-        {loupe && cross !== null && <Loupe photo={photo} at={cross} view={view} room={room} />}
+        {loupe && cross !== null && <Loupe photo={photo} filter={shownFilter} at={cross} view={view} room={room} />}
       </Surface>
-      <Tools viewing={viewing} loupe={loupe} onLoupe={() => setLoupe(!loupe)} shown={shown} onShown={() => setShown(!shown)} whole={whole} />
+      <Tools viewing={viewing} whole={whole} switches={[
+        { words: words.loupe, on: loupe, onChange: () => setLoupe(!loupe) }, { words: words.outlines, on: shown, onChange: () => setShown(!shown) },
+        { words: words.corrected, on: corrected && filter !== undefined, onChange: () => setCorrected(!corrected), disabled: filter === undefined },
+      ]} />
     </div>
   );
 }

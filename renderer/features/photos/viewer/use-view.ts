@@ -13,19 +13,22 @@ export type Viewing = {
   readonly fit: () => void;
   /** One pixel of the picture to one of the screen. */
   readonly toFull: () => void;
-  /** A place of the picture in the middle, with `reach` picture pixels around it. */
-  readonly goTo: (at: Point, reach: number) => void;
 };
 
 const SUPPOSED: Room = { width: 800, height: 600 };
 const WHEEL_NOTCH = 100;
 
-/** How a picture is looked at. The wheel makes it larger where the pointer is. */
-export function useView(picture: Room): Viewing {
+/** A place of a picture, and how far around it is seen. */
+export type Spot = { readonly at: Point; readonly reach: number };
+
+/** How a picture is looked at, at first whole or around a spot. The wheel makes it larger where the pointer is. */
+export function useView(picture: Room, spot?: Spot): Viewing {
   const [surface, room] = useRoom<HTMLDivElement>(SUPPOSED);
-  const [moved, setMoved] = useState<View | null>(null);
-  const view = moved === null ? fitted(picture, room) : panned(moved, 0, 0, picture, room);
-  const change = (next: (from: View) => View): void => setMoved((before) => next(before ?? fitted(picture, room)));
+  const [moved, setMoved] = useState<View | 'whole' | null>(null);
+  const first = (): View => (spot === undefined ? fitted(picture, room) : centredOn(spot.at, spot.reach, picture, room));
+  const seen = (state: typeof moved): View => (state === null ? first() : state === 'whole' ? fitted(picture, room) : panned(state, 0, 0, picture, room));
+  const view = seen(moved);
+  const change = (next: (from: View) => View): void => setMoved((before) => next(seen(before)));
   const middle = { x: room.width / 2, y: room.height / 2 };
   const zoom = (factor: number, at: Point = middle): void => change((from) => zoomed(from, factor, at, picture, room));
   const latest = useRef(zoom);
@@ -43,8 +46,7 @@ export function useView(picture: Room): Viewing {
   return {
     surface, room, view, zoom,
     pan: (dx, dy) => change((from) => panned(from, dx, dy, picture, room)),
-    fit: () => setMoved(null),
+    fit: () => setMoved('whole'),
     toFull: () => zoom(1 / view.scale),
-    goTo: (at, reach) => setMoved(centredOn(at, reach, picture, room)),
   };
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { labFromLinear } from '../../../../core/photo/lab.ts';
 import { applied } from '../../../../core/photo/matrix.ts';
 import { linearFromXyz, xyzFromLinear } from '../../../../core/photo/srgb.ts';
-import { toCommonWhite } from '../../../../renderer/features/photos/compare/common-white.tsx';
+import { toCommonWhite } from '../../../../renderer/features/photos/light/common-white.tsx';
 import checks from '../../../fixtures/colour-check-values.json' with { type: 'json' };
 import { measure } from './photo.ts';
 

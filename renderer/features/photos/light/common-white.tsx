@@ -3,7 +3,7 @@ import { D65 } from '../../../../core/photo/lab.ts';
 import { after, scaled, type Matrix } from '../../../../core/photo/matrix.ts';
 import { RGB_TO_XYZ, xyzFromLinear, XYZ_TO_RGB } from '../../../../core/photo/srgb.ts';
 import type { PhotoRecord } from '../../../../shared/channels-photo.ts';
-import styles from './compare.module.css';
+import styles from './light.module.css';
 
 /** From linear sRGB of the picture to linear sRGB on the corrected white; undefined where no white is known. */
 export function toCommonWhite({ measure }: Pick<PhotoRecord, 'measure'>): Matrix | undefined {
