@@ -5,7 +5,7 @@ import { strengthOf } from './network.ts';
 
 /**
  * How well each set of at most two conditions explains what was seen on one plug, up to a constant factor.
- * `pair` is a symmetric K×K matrix, row by row; its diagonal is not used.
+ * `pair` is a symmetric K×K matrix, row by row; its diagonal holds `single` again.
  */
 export type PlugFit = { readonly none: number; readonly single: Float64Array; readonly pair: Float64Array };
 
@@ -56,55 +56,75 @@ const healthyWeights = (finding: PlugFindingName): number[] => {
   return PLUG_FINDINGS[finding].map((value) => rest[value] ?? 0);
 };
 
-type Fit = { readonly single: Float64Array; readonly pair: Float64Array };
+/**
+ * How much better each set of conditions explains one report than no condition does, K×K row by row: pairs, and on the diagonal each one alone.
+ * Conditions that are silent on the finding change nothing.
+ */
+type Factors = Float64Array;
 
-function marksOf({ finding, weights }: Observation<PlugFindingName>, conditions: readonly Condition[]): readonly Mark[] {
+function factorsOf({ finding, weights }: Observation<PlugFindingName>, conditions: readonly Condition[]): Factors {
+  const n = conditions.length;
   const values: readonly string[] = PLUG_FINDINGS[finding];
-  return conditions.map((c) =>
+  const rest = restProbability(weights, healthyWeights(finding));
+  const marks = conditions.map((c) =>
     markOf(
       c.shows.filter((link) => link.finding === finding),
       values,
       weights,
     ),
   );
-}
-
-/** Multiplies in how much better each set explains the report than no condition does. Conditions that are silent on the finding change nothing. */
-function multiplyIn({ single, pair }: Fit, seen: Observation<PlugFindingName>, conditions: readonly Condition[]): void {
-  const n = conditions.length;
-  const rest = restProbability(seen.weights, healthyWeights(seen.finding));
-  const marks = marksOf(seen, conditions);
-  for (let i = 0; i < n; i += 1) {
-    const a = marks[i] as Mark;
-    if (a.mark === 0) continue;
-    const alone = reportProbability(rest, [a]) / rest;
-    single[i] = (single[i] as number) * alone;
-    for (let j = 0; j < n; j += 1) {
-      const b = marks[j] as Mark;
-      if (j === i || (b.mark > 0 && j < i)) continue;
-      const factor = b.mark > 0 ? reportProbability(rest, [a, b]) / rest : alone;
-      pair[i * n + j] = (pair[i * n + j] as number) * factor;
-      pair[j * n + i] = pair[i * n + j] as number;
+  const alone = marks.map((m) => reportProbability(rest, [m]) / rest);
+  const factors = new Float64Array(n * n);
+  for (let i = 0; i < n; i += 1)
+    for (let j = 0; j <= i; j += 1) {
+      const [a, b] = [marks[i] as Mark, marks[j] as Mark];
+      const both = a.mark > 0 && b.mark > 0 && i !== j;
+      const factor = both ? reportProbability(rest, [a, b]) / rest : (alone[a.mark > 0 ? i : j] as number);
+      factors[i * n + j] = factor;
+      factors[j * n + i] = factor;
     }
-  }
+  return factors;
 }
 
-const known = new WeakMap<readonly Condition[], WeakMap<PlugEvidence['seen'], PlugFit>>();
+const factorsKnown = new WeakMap<readonly Condition[], WeakMap<readonly number[], Factors>>();
 
-/** The fit of every set of conditions to what was seen on one plug, scaled so that the best is 1. Worked out once for the same list of observations. */
-export function plugFit({ seen }: PlugEvidence, conditions: readonly Condition[]): PlugFit {
-  const fits = known.get(conditions) ?? new WeakMap<PlugEvidence['seen'], PlugFit>();
-  known.set(conditions, fits);
-  const fit = fits.get(seen) ?? fitTo(seen, conditions);
-  fits.set(seen, fit);
-  return fit;
+/** Worked out once for the same weights: those of a value read off a list are the same list everywhere. */
+function factorsFor(seen: Observation<PlugFindingName>, conditions: readonly Condition[]): Factors {
+  const known = factorsKnown.get(conditions) ?? new WeakMap<readonly number[], Factors>();
+  factorsKnown.set(conditions, known);
+  const factors = known.get(seen.weights) ?? factorsOf(seen, conditions);
+  known.set(seen.weights, factors);
+  return factors;
+}
+
+/**
+ * The fit of every set of conditions to what was seen on one plug, scaled so that the best is 1.
+ * @param whole the fit to all that was seen, and what of it is left aside; the scale is then left as it is
+ */
+export function plugFit(seen: PlugEvidence['seen'], conditions: readonly Condition[], whole?: { readonly fit: PlugFit; readonly seen: PlugEvidence['seen'] }): PlugFit {
+  return whole === undefined ? fitTo(seen, conditions) : fitWithout(whole.fit, whole.seen.filter((o) => !seen.includes(o)), conditions);
 }
 
 function fitTo(seen: PlugEvidence['seen'], conditions: readonly Condition[]): PlugFit {
   const n = conditions.length;
-  const fit = { single: new Float64Array(n).fill(1), pair: new Float64Array(n * n).fill(1) };
-  for (const one of seen) multiplyIn(fit, one, conditions);
+  const all = new Float64Array(n * n).fill(1);
+  for (const one of seen) {
+    const factors = factorsFor(one, conditions);
+    for (let at = 0; at < all.length; at += 1) all[at] = (all[at] as number) * (factors[at] as number);
+  }
   let best = 1;
-  for (let i = 0; i < n; i += 1) for (let j = 0; j < n; j += 1) best = Math.max(best, (i === j ? fit.single[i] : fit.pair[i * n + j]) as number);
-  return { none: 1 / best, single: fit.single.map((v) => v / best), pair: fit.pair.map((v) => v / best) };
+  for (const fit of all) if (fit > best) best = fit;
+  for (let at = 0; at < all.length; at += 1) all[at] = (all[at] as number) / best;
+  return { none: 1 / best, single: Float64Array.from({ length: n }, (_, k) => all[k * n + k] as number), pair: all };
+}
+
+/** Takes some of the reports out of a fit again; up to a constant factor. */
+function fitWithout(whole: PlugFit, gone: PlugEvidence['seen'], conditions: readonly Condition[]): PlugFit {
+  const n = conditions.length;
+  const pair = Float64Array.from(whole.pair);
+  for (const one of gone) {
+    const factors = factorsFor(one, conditions);
+    for (let at = 0; at < pair.length; at += 1) pair[at] = (pair[at] as number) / (factors[at] as number);
+  }
+  return { none: whole.none, single: Float64Array.from({ length: n }, (_, k) => pair[k * n + k] as number), pair };
 }

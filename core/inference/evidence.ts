@@ -23,6 +23,8 @@ export type PlugEvidence = {
   readonly place: PlugPlace;
   readonly reading: PlugReading | undefined;
   readonly seen: readonly Observation<PlugFindingName>[];
+  /** All that was seen on the plug, where some of it is left aside. */
+  readonly from?: readonly Observation<PlugFindingName>[];
 };
 export type CylinderEvidence = {
   readonly cylinder: number;
@@ -41,6 +43,16 @@ export type Evidence = {
 /** A doubted value is taken as read in half of the cases, as any value in the other half. Expert estimate. */
 const DOUBT = 0.5;
 
+const weightsKnown = new Map<string, readonly number[]>();
+
+/** The same list for the same value of a finding, so that what follows from it is worked out once. */
+function weightsOf(finding: string, values: readonly string[], value: string, sure: boolean): readonly number[] {
+  const key = `${finding}=${value}${sure ? '' : '?'}`;
+  const known = weightsKnown.get(key) ?? values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0));
+  weightsKnown.set(key, known);
+  return known;
+}
+
 const exactly = <F extends string>(
   finding: F,
   values: readonly string[],
@@ -54,7 +66,7 @@ const exactly = <F extends string>(
   value,
   sure,
   words,
-  weights: values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0)),
+  weights: weightsOf(finding, values, value, sure),
 });
 
 function banded<F extends string>(band: Banded<F>, values: readonly string[], path: string): Observation<F> {

@@ -4,8 +4,9 @@ import { placesWords, placeWords } from '../domain/words.ts';
 import { givesKey, makesKey, showsKey } from '../knowledge/line-keys.ts';
 import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
 import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
-import { strengthOf, type Instance, type Network } from './network.ts';
-import { solverFor, type Solution } from './posterior.ts';
+import { focusOn } from './focus.ts';
+import { strengthOf, type Instance } from './network.ts';
+import type { Solution } from './posterior.ts';
 
 /** One observation, or the same observation on several plugs, that can be taken away. */
 type Piece = {
@@ -31,7 +32,7 @@ function withoutObservations(evidence: Evidence, gone: ReadonlySet<Observation>)
   const keep = <O extends Observation>(seen: readonly O[]): readonly O[] => (seen.some((o) => gone.has(o)) ? seen.filter((o) => !gone.has(o)) : seen);
   const cylinders = evidence.cylinders.map((c): CylinderEvidence => {
     const touched = [c.seen, ...c.plugs.map((plug) => plug.seen)].some((seen) => seen.some((o) => gone.has(o)));
-    return touched ? { ...c, seen: keep(c.seen), plugs: c.plugs.map((plug) => ({ ...plug, seen: keep(plug.seen) })) } : c;
+    return touched ? { ...c, seen: keep(c.seen), plugs: c.plugs.map((plug) => ({ ...plug, seen: keep(plug.seen), from: plug.from ?? plug.seen })) } : c;
   });
   return { ...evidence, cylinders };
 }
@@ -157,19 +158,10 @@ function reason(all: readonly Link[], piece: Piece, supports: boolean): Reason {
 export type Removals = { readonly with: Solution['belief']; readonly removed: readonly Removed[] };
 type Removed = { readonly piece: Piece; readonly without: Solution['belief']; readonly grouped: boolean };
 
-/** Causes believed less than this are left out while observations are taken away: they move the weights by less than is shown. */
-const IN_FOCUS = 0.002;
-
-function focused(solution: Solution): Network {
-  const { network, belief } = solution;
-  const kept = (instances: readonly Instance[]): Instance[] => instances.filter((i) => i.prior > 0.5 || belief(i) >= IN_FOCUS);
-  return { ...network, shared: kept(network.shared), local: new Map([...network.local].map(([cylinder, own]) => [cylinder, kept(own)])) };
-}
-
 /** @param troubled cylinders whose single observations are taken away one by one */
 export function removalsFor(solution: Solution, troubled: readonly number[]): Removals {
   const { evidence } = solution;
-  const solve = solverFor(focused(solution));
+  const solve = focusOn(solution);
   const singles = [...singlePieces(evidence, troubled), ...symptomPieces(evidence)].map((piece) => ({ piece, grouped: false }));
   const groups = groupedPieces(evidence).filter((piece) => piece.cylinders.length > 1).map((piece) => ({ piece, grouped: true }));
   return { with: solve(evidence).belief, removed: [...singles, ...groups].map((r) => ({ ...r, without: solve(r.piece.without).belief })) };

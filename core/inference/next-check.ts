@@ -5,18 +5,19 @@ import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause, Check } from '../knowledge/types.ts';
 import { reportProbability, type Mark } from './appearance.ts';
 import { applies } from './circumstances.ts';
-import { cylinderMark, cylinderRest, type Actor } from './cylinder.ts';
-import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
-import type { Flips } from './flips.ts';
+import { frameFor } from './cylinder.ts';
+import type { Evidence, Observation } from './evidence.ts';
+import { cylinderMark, cylinderRest } from './found.ts';
 import type { Instance } from './network.ts';
-import { prepare, type Solution } from './posterior.ts';
-import { forEachWorld, type SolvedCylinder } from './solved-cylinder.ts';
+import type { Solution } from './posterior.ts';
+import type { Roster } from './roster.ts';
+import { weighCylinder, worldProbabilities, type SolvedCylinder } from './solved-cylinder.ts';
+import { worldsFor } from './state-sets.ts';
+import type { State, Switch } from './states.ts';
 import { signedSubsets } from './symptoms.ts';
 
 /** One possible state of a cylinder: the causes at work, and how likely. */
 export type World = { readonly causes: readonly Instance[]; readonly probability: number };
-/** A world with what would be done about it, as a number: worlds with the same number ask for the same cure. */
-type Decided = World & { readonly decision: number };
 
 /** Worlds less likely than this do not move a decision. */
 const NEGLIGIBLE = 1e-5;
@@ -25,39 +26,72 @@ const MOST_WORLDS = 300;
 const LEAST_GAIN = 0.01;
 
 /**
- * The decision is what to do about the plug as it looks: the cures of those causes that can have made it so. Two causes with one cure are one decision;
- * a second fault that has nothing to do with the look of the plug does not blur it.
+ * Worlds told apart by what would be done about the plug as it looks: the cures of those causes that can have made it so. Two causes with one cure are one
+ * decision; a second fault that has nothing to do with the look of the plug does not blur it.
  */
-function decided(worlds: readonly World[], answers: (cause: Cause) => boolean): Decided[] {
+type Decided = {
+  /** All causes at work in any world; a world names them by place. */
+  readonly causes: readonly Cause[];
+  readonly answers: readonly boolean[];
+  readonly worlds: readonly { readonly causes: readonly number[]; readonly probability: number; readonly decision: number }[];
+  readonly decisions: number;
+};
+
+function decided(worlds: readonly World[], answers: (cause: Cause) => boolean): Decided {
+  const causes = [...new Set(worlds.flatMap((world) => world.causes.map(({ cause }) => cause)))];
+  const places = new Map(causes.map((cause, at) => [cause, at]));
+  const can = causes.map(answers);
   const numbers = new Map<string, number>();
-  return worlds.map((world) => {
-    const key = [...new Set(world.causes.filter((i) => answers(i.cause)).map((i) => i.cause.cure))].sort().join(' + ');
+  const told = worlds.map((world) => {
+    const here = world.causes.map(({ cause }) => places.get(cause) as number);
+    const key = [...new Set(here.filter((at) => can[at]).map((at) => (causes[at] as Cause).cure))].sort().join(' + ');
     const decision = numbers.get(key) ?? numbers.size;
     numbers.set(key, decision);
-    return { ...world, decision };
+    return { causes: here, probability: world.probability, decision };
   });
+  return { causes, answers: can, worlds: told, decisions: numbers.size };
 }
 
-const chosen = (actors: readonly Actor[], flips: Flips): Instance[] => actors.filter((a, n) => a.on !== flips.includes(n)).map((a) => a.instance);
+/** The causes that are there in a world of two states, -1 for none. */
+function thereIn({ switches, states, owners }: Roster, a: number, b: number): Instance[] {
+  const stands = new Map([a, b].filter((v) => v >= 0).map((v) => [switches[owners[v] as number], states[v] as State]));
+  return switches.filter((one: Switch) => (stands.get(one) ?? one.base).there).map(({ instance }) => instance);
+}
 
 /** Local causes below this belief are left to the sums; the others are seen apart. */
 const SEEN_APART = 0.005;
 
+/** Places of the shared sets of a cylinder that are likely enough to move a decision. */
+function likelySets(solved: SolvedCylinder): number[] {
+  const { set, shared } = solved.worlds;
+  const p = new Float64Array(shared.first.length);
+  worldProbabilities(solved).forEach((weight, w) => { p[set[w] as number] = (p[set[w] as number] as number) + weight; });
+  return [...p.keys()].filter((s) => (p[s] as number) >= NEGLIGIBLE || (shared.first[s] as number) < 0);
+}
+
 /** The likely states of one cylinder, every local cause of weight switched one by one. */
-export function worldsOf({ evidence, belief, network, cylinders }: Solution, number: number): World[] {
-  const at = evidence.cylinders.findIndex((c) => c.cylinder === number);
-  const solved = cylinders[at] as SolvedCylinder;
-  const parts = signedSubsets(evidence.present, evidence.absent);
-  const { cylinder, terms } = prepare(network, solved.frame, evidence.cylinders[at] as CylinderEvidence, parts, (i) => belief(i) >= SEEN_APART);
-  const worlds: World[] = [];
-  forEachWorld({ terms, outside: solved.outside }, (s, t, probability) => {
-    if (probability < NEGLIGIBLE) return;
-    const causes = [...chosen(cylinder.shared, cylinder.sharedSets[s] as Flips), ...chosen(cylinder.coupled, cylinder.coupledSets[t] as Flips)];
-    worlds.push({ causes, probability });
+export function worldsOf(solution: Solution, number: number): World[] {
+  const { evidence, ground, belief, network, cylinders } = solution;
+  const solved = cylinders[evidence.cylinders.findIndex((c) => c.cylinder === number)] as SolvedCylinder;
+  const here = ground.shared.filter(({ instance }) => instance.cylinders.includes(number));
+  const { knowledge, local } = network;
+  const frame = frameFor(here, solved.evidence, local.get(number) ?? [], knowledge.conditions, (i) => belief(i) >= SEEN_APART);
+  const apart = new Set(frame.coupled.filter(({ instance }) => belief(instance) >= SEEN_APART).map(({ instance }) => instance));
+  const places = likelySets(solved);
+  const { first, second } = solved.worlds.shared;
+  const sets = { first: Int16Array.from(places, (s) => first[s] as number), second: Int16Array.from(places, (s) => second[s] as number) };
+  const seen = (v: number): boolean => v < frame.sharedStates || apart.has((frame.roster.switches[frame.roster.owners[v] as number] as Switch).instance);
+  const worlds = worldsFor(frame, sets, (_, a, b) => (a < 0 || seen(a)) && seen(b));
+  const { terms } = weighCylinder(knowledge, ground.memory, frame, solved.evidence, worlds, signedSubsets(evidence.present, evidence.absent));
+  const outer = solved.outside();
+  const outside = (): Float64Array[] => outer.map((list) => Float64Array.from(places, (s) => list[s] as number));
+  const likely: World[] = [];
+  worldProbabilities({ terms, worlds, outside }).forEach((probability, w) => {
+    if (probability >= NEGLIGIBLE) likely.push({ causes: thereIn(frame.roster, worlds.first[w] as number, worlds.second[w] as number), probability });
   });
-  const likely = worlds.sort((a, b) => b.probability - a.probability).slice(0, MOST_WORLDS);
-  const all = likely.reduce((sum, w) => sum + w.probability, 0);
-  return likely.map((w) => ({ ...w, probability: w.probability / all }));
+  const likeliest = likely.sort((a, b) => b.probability - a.probability).slice(0, MOST_WORLDS);
+  const all = likeliest.reduce((sum, w) => sum + w.probability, 0);
+  return likeliest.map((w) => ({ ...w, probability: w.probability / all }));
 }
 
 /** Entropy in bits of what would be done. */
@@ -67,45 +101,46 @@ export function decisionEntropy(worlds: readonly { readonly probability: number;
   return [...by.values()].reduce((h, p) => (p > 0 ? h - p * Math.log2(p) : h), 0);
 }
 
-type Outcome = { readonly name: string; readonly chance: (world: World) => number };
+/** `chance`: of this outcome with these causes at work. */
+type Outcome = { readonly name: string; readonly chance: (causes: readonly number[]) => number };
 
-function findingOutcomes(finding: keyof typeof CYLINDER_FINDINGS): Outcome[] {
+function findingOutcomes(finding: keyof typeof CYLINDER_FINDINGS, causes: readonly Cause[]): Outcome[] {
   const values: readonly string[] = CYLINDER_FINDINGS[finding];
   return values.map((value): Outcome => {
     const seen: Observation<typeof finding> = { path: '', finding, value, sure: true, words: '', weights: values.map((v) => (v === value ? 1 : 0)) };
     const rest = cylinderRest(seen);
-    const marks = new Map<string, Mark>();
-    const markFor = (i: Instance): Mark => {
-      const m = marks.get(i.cause.id) ?? cylinderMark(i.cause, seen);
-      marks.set(i.cause.id, m);
-      return m;
-    };
-    return {
-      name: value,
-      chance: (world) =>
-        reportProbability(
-          rest,
-          world.causes.map(markFor).filter((m) => m.mark > 0),
-        ),
-    };
+    const marks = causes.map((cause) => cylinderMark(cause, seen));
+    return { name: value, chance: (here) => reportProbability(rest, here.map((at) => marks[at] as Mark)) };
   });
 }
 
-function inspectionOutcomes(tells: Extract<Check['tells'], { looksFor: unknown }>): Outcome[] {
-  const found = (world: World): number =>
-    world.causes.some((i) => tells.looksFor.includes(i.cause.id)) ? STRENGTHS[tells.finds] : STRENGTHS[tells.falselyFinds];
+function inspectionOutcomes(tells: Extract<Check['tells'], { looksFor: unknown }>, causes: readonly Cause[]): Outcome[] {
+  const sought = causes.map(({ id }) => tells.looksFor.includes(id));
+  const found = (here: readonly number[]): number => (here.some((at) => sought[at]) ? STRENGTHS[tells.finds] : STRENGTHS[tells.falselyFinds]);
   return [
     { name: 'found', chance: found },
-    { name: 'not found', chance: (world) => 1 - found(world) },
+    { name: 'not found', chance: (here) => 1 - found(here) },
   ];
 }
 
-function leading(worlds: readonly World[], answers: (cause: Cause) => boolean): string {
+/** What the worlds, weighed anew, point to. */
+function leading({ causes, answers, worlds }: Decided, weights: Float64Array): string {
   const by = new Map<string, number>();
-  for (const { causes, probability } of worlds)
-    for (const { cause } of causes) if (answers(cause)) by.set(cause.name, (by.get(cause.name) ?? 0) + probability);
+  worlds.forEach(({ causes: here }, w) => {
+    for (const at of here)
+      if (answers[at]) {
+        const { name } = causes[at] as Cause;
+        by.set(name, (by.get(name) ?? 0) + (weights[w] as number));
+      }
+  });
   const [first] = [...by].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : inSentence(first[0]);
+}
+
+function entropyOf({ worlds, decisions }: Decided, weights: Float64Array): number {
+  const by = new Float64Array(decisions);
+  worlds.forEach(({ decision }, w) => { by[decision] = (by[decision] as number) + (weights[w] as number); });
+  return by.reduce((h, p) => (p > 0 ? h - p * Math.log2(p) : h), 0);
 }
 
 /** `turns`: whether two likely outcomes would lead to different cures. */
@@ -115,18 +150,19 @@ type Gain = { readonly bits: number; readonly why: string; readonly turns: boole
 const LIKELY = 0.05;
 
 /** Expected drop of the decision's entropy when the check is made. */
-function gainOf(outcomes: readonly Outcome[], worlds: readonly Decided[], answers: (cause: Cause) => boolean): Gain {
-  const before = decisionEntropy(worlds);
+function gainOf(outcomes: readonly Outcome[], choices: Decided): Gain {
+  const { worlds } = choices;
+  const before = entropyOf(choices, Float64Array.from(worlds, ({ probability }) => probability));
   let after = 0;
   const told = new Map<string, { readonly names: string[]; chance: number }>();
   for (const { name, chance } of outcomes) {
-    const weighed = worlds.map((w) => ({ ...w, probability: w.probability * chance(w) }));
-    const p = weighed.reduce((sum, w) => sum + w.probability, 0);
+    const weights = Float64Array.from(worlds, ({ causes, probability }) => probability * chance(causes));
+    const p = weights.reduce((sum, w) => sum + w, 0);
     if (p < 1e-9) continue;
-    const then = weighed.map((w) => ({ ...w, probability: w.probability / p }));
-    after += p * decisionEntropy(then);
+    for (let w = 0; w < weights.length; w += 1) weights[w] = (weights[w] as number) / p;
+    after += p * entropyOf(choices, weights);
     if (p < LIKELY) continue;
-    const points = leading(then, answers);
+    const points = leading(choices, weights);
     const alike = told.get(points) ?? { names: [], chance: 0 };
     alike.names.push(`"${name}"`);
     alike.chance += p;
@@ -180,7 +216,7 @@ export function nextChecks({ checks, worlds, answers, cylinder, evidence, scope 
     .filter((check) => check.scope === scope && possible(check, evidence) && !made(check, cylinder, evidence))
     .map((check) => ({
       check,
-      gain: gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding) : inspectionOutcomes(check.tells), choices, answers),
+      gain: gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding, choices.causes) : inspectionOutcomes(check.tells, choices.causes), choices),
     }))
     .filter(({ gain }) => gain.turns && gain.bits >= LEAST_GAIN)
     .map(({ check, gain }): NextCheck => ({

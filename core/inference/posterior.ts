@@ -1,185 +1,182 @@
-import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
-import { cylinderFor, cylinderTable, frameFor, flipWeight, plugSums, quietBefore, type Cylinder, type Frame } from './cylinder.ts';
+import { frameFor, quietInBase, stateWeights } from './cylinder.ts';
 import type { CylinderEvidence, Evidence } from './evidence.ts';
-import { flipIndex, flipsUpToTwo, massUpToTwo, type Flips } from './flips.ts';
+import { memoryFor, type Memory } from './memory.ts';
 import type { Instance, Network } from './network.ts';
 import { ownBeliefs } from './plug-belief.ts';
-import { forEachWorld, type SolvedCylinder, type Term } from './solved-cylinder.ts';
-import { dampingFor, signedSubsets, type Damping } from './symptoms.ts';
+import { rosterOf, turns, type Roster } from './roster.ts';
+import { screened, type Counted, type Place } from './screen.ts';
+import { weighCylinder, worldProbabilities, type Part, type SolvedCylinder, type Weighed } from './solved-cylinder.ts';
+import { massUpToTwo, type StateSets, type Worlds } from './state-sets.ts';
+import { switchFor, type Switch } from './states.ts';
+import { dampingFor, signedSubsets } from './symptoms.ts';
 
 export type Solution = {
   readonly network: Network;
   readonly evidence: Evidence;
+  readonly ground: Ground;
   /** Belief in a cause at its place. Those of one cylinder are worked out when first asked for. */
   readonly belief: (instance: Instance) => number;
+  /** The counted sets of shared states, and their probabilities. */
+  readonly counted: Counted;
+  readonly perSet: Float64Array;
   readonly cylinders: readonly SolvedCylinder[];
   /** Prior probability of all the sets of shared causes that were not counted. */
   readonly neglectedMass: number;
 };
 
-/** A set of symptoms taken as absent, with its sign in the sum. */
-type Part = { readonly coefficient: number; readonly taken: readonly SymptomTag[] };
+/** Weights of the counted sets by part of the symptom sum, and of the sets over all parts. */
+type Engine = { readonly byPart: readonly Float64Array[]; readonly perSet: Float64Array; readonly all: number };
 
-export type Prepared = { readonly cylinder: Cylinder; readonly terms: readonly Term[]; readonly sums: readonly Float64Array[] };
+/** Weighs every counted set of shared states of the engine against all cylinders. */
+function weighEngine({ knowledge }: Network, roster: Roster, { sets, places }: Counted, cylinders: readonly Weighed[], parts: readonly Part[]): Engine {
+  const size = sets.first.length;
+  const perSet = new Float64Array(size);
+  const byPart = parts.map(({ coefficient, taken }, part) => {
+    const damping = dampingFor(knowledge, taken);
+    const prior = stateWeights(roster, damping);
+    const before = coefficient * quietInBase(roster.switches, damping);
+    const weights = new Float64Array(size);
+    for (let s = 0; s < size; s += 1) {
+      const [a, b] = [sets.first[s] as number, sets.second[s] as number];
+      weights[s] = before * (a < 0 ? 1 : (prior[a] as number)) * (b < 0 ? 1 : (prior[b] as number));
+    }
+    cylinders.forEach(({ sums }, c) => {
+      const setOf = places[c]?.setOf as Uint32Array;
+      const sum = sums[part] as Float64Array;
+      for (let s = 0; s < size; s += 1) weights[s] = (weights[s] as number) * (sum[setOf[s] as number] as number);
+    });
+    for (let s = 0; s < size; s += 1) perSet[s] = (perSet[s] as number) + (weights[s] as number);
+    return weights;
+  });
+  return { byPart, perSet, all: perSet.reduce((sum, w) => sum + w, 0) };
+}
 
-/** @param alsoSwitched local causes that are to be switched one by one, see `cylinderFor` */
-export function prepare(
-  network: Network,
-  frame: Frame,
-  evidence: CylinderEvidence,
-  parts: readonly Part[],
-  alsoSwitched?: (instance: Instance) => boolean,
-): Prepared {
-  const { knowledge } = network;
-  const { conditions } = knowledge;
-  const cylinder = cylinderFor(frame, evidence, network.local.get(evidence.cylinder) ?? [], conditions, alsoSwitched);
-  const felt = signedSubsets(evidence.symptoms, []);
-  const terms = parts.flatMap((part, index) =>
-    felt.map(({ coefficient, taken }): Term => {
-      const damping = dampingFor(knowledge, [...part.taken, ...taken]);
-      const sums = plugSums(cylinder, damping, conditions);
-      return { part: index, coefficient, damping, sums, table: cylinderTable(cylinder, sums, damping, dampingFor(knowledge, taken)) };
-    }),
+/** What the rest of the engine gives to each shared set of one cylinder, by part. */
+function outsideOf({ byPart, all }: Engine, { setOf }: Counted['places'][number], { sums }: Weighed): Float64Array[] {
+  return byPart.map((weights, part) => {
+    const sum = sums[part] as Float64Array;
+    const outside = new Float64Array(sum.length);
+    for (let s = 0; s < weights.length; s += 1) {
+      const at = setOf[s] as number;
+      const own = sum[at] as number;
+      if (own !== 0) outside[at] = (outside[at] as number) + (weights[s] as number) / own / all;
+    }
+    return outside;
+  });
+}
+
+function stateBeliefs({ states }: Roster, { first, second }: StateSets, { perSet, all }: Engine): Float64Array {
+  const beliefs = new Float64Array(states.length);
+  for (let s = 0; s < perSet.length; s += 1) {
+    const [a, b] = [first[s] as number, second[s] as number];
+    if (a >= 0) beliefs[a] = (beliefs[a] as number) + (perSet[s] as number) / all;
+    if (b >= 0) beliefs[b] = (beliefs[b] as number) + (perSet[s] as number) / all;
+  }
+  return beliefs;
+}
+
+/** Belief in each cause of a roster, from the beliefs in its states. */
+function causeBeliefs(roster: Roster, beliefs: Float64Array): Map<string, number> {
+  const turned = new Float64Array(roster.switches.length);
+  beliefs.forEach((belief, v) => {
+    const o = roster.owners[v] as number;
+    if (turns(roster, v)) turned[o] = (turned[o] as number) + belief;
+  });
+  return new Map(
+    roster.switches.map(({ instance, base }, o) => [instance.id, base.there ? 1 - (turned[o] as number) : (turned[o] as number)]),
   );
-  return {
-    cylinder,
-    terms,
-    sums: parts.map((_, part) =>
-      rowSums(
-        terms.filter((term) => term.part === part),
-        cylinder.sharedSets.length,
-      ),
-    ),
+}
+
+function coupledBeliefs(solved: SolvedCylinder): Map<string, number> {
+  const { roster, sharedStates, coupled } = solved.frame;
+  const beliefs = new Float64Array(roster.states.length);
+  if (coupled.length === 0) return new Map();
+  worldProbabilities(solved).forEach((p, w) => {
+    for (const v of [solved.worlds.first[w] as number, solved.worlds.second[w] as number]) if (v >= sharedStates) beliefs[v] = (beliefs[v] as number) + p;
+  });
+  const all = causeBeliefs(roster, beliefs);
+  return new Map(coupled.map(({ instance: { id } }) => [id, all.get(id) as number]));
+}
+
+export type Solver = (evidence: Evidence) => Solution;
+
+/** A cylinder among the shared causes of the engine. */
+function placeOf(network: Network, shared: readonly Switch[], evidence: CylinderEvidence): Place {
+  const here = shared.filter(({ instance }) => instance.cylinders.includes(evidence.cylinder));
+  let next = 0;
+  const localOf = Int16Array.from(shared.flatMap((one) => one.others.map(() => (here.includes(one) ? next++ : -1))));
+  return { frame: frameFor(here, evidence, network.local.get(evidence.cylinder) ?? [], network.knowledge.conditions), localOf };
+}
+
+type Counting = (evidence: Evidence) => Counted;
+/** A network with its states laid out and what was worked out of it so far. */
+export type Ground = {
+  readonly network: Network;
+  readonly memory: Memory;
+  readonly shared: readonly Switch[];
+  readonly roster: Roster;
+  readonly places: readonly Place[];
+};
+
+function groundFor(network: Network): Ground {
+  const { conditions } = network.knowledge;
+  const shared = network.shared.map((instance) => switchFor(instance, conditions));
+  const places = network.evidence.cylinders.map((c) => placeOf(network, shared, c));
+  return { network, memory: memoryFor(conditions), shared, roster: rosterOf(shared), places };
+}
+
+export function solverOn(ground: Ground, counting: Counting): Solver {
+  const { network, memory, shared, roster, places } = ground;
+  const neglectedMass = 1 - massUpToTwo(shared.map(({ base }) => 1 - base.chance));
+  const { knowledge } = network;
+  const weighed = remembered((evidence, c, worlds, parts) => weighCylinder(knowledge, memory, (places[c] as Place).frame, evidence, worlds, parts));
+  return (evidence) => {
+    const parts = signedSubsets(evidence.present, evidence.absent);
+    const counted = counting(evidence);
+    const key = parts.map(({ taken }) => taken.join('|')).join('/');
+    const here = evidence.cylinders.map((cylinder, c) => weighed(cylinder, c, (counted.places[c] as Counted['places'][number]).worlds, parts, key));
+    const engine = weighEngine(network, roster, counted, here, parts);
+    const cylinders = here.map((one, c): SolvedCylinder => {
+      const place = counted.places[c] as Counted['places'][number];
+      let outside: readonly Float64Array[] | undefined;
+      return {
+        frame: (places[c] as Place).frame,
+        evidence: evidence.cylinders[c] as CylinderEvidence,
+        worlds: place.worlds,
+        knowledge,
+        terms: one.terms,
+        outside: () => (outside ??= outsideOf(engine, place, one)),
+      };
+    });
+    const states = stateBeliefs(roster, counted.sets, engine);
+    const belief = beliefIn(causeBeliefs(roster, states), cylinders);
+    return { network, ground, evidence, counted, perSet: engine.perSet.map((w) => w / engine.all), belief, cylinders, neglectedMass };
   };
 }
 
-/** Signed sum over the coupled sets, for every shared set. */
-function rowSums(terms: readonly Term[], sets: number): Float64Array {
-  const sums = new Float64Array(sets);
-  for (const { coefficient, table } of terms) {
-    for (let s = 0; s < sets; s += 1)
-      for (let at = table.starts[s] as number; at < (table.starts[s + 1] as number); at += 1)
-        sums[s] = (sums[s] as number) + coefficient * (table.values[at] as number);
-  }
-  return sums;
+type Weighing = (evidence: CylinderEvidence, at: number, worlds: Worlds, parts: readonly Part[], key: string) => Weighed;
+
+/** Keeps what was weighed of a cylinder; evidence that did not change is the same object. */
+function remembered(weigh: Weighing): Weighing {
+  const known = new WeakMap<CylinderEvidence, Map<string, { readonly worlds: Worlds; readonly weighed: Weighed }>>();
+  return (evidence, at, worlds, parts, key) => {
+    const met = known.get(evidence) ?? new Map<string, { readonly worlds: Worlds; readonly weighed: Weighed }>();
+    known.set(evidence, met);
+    const found = met.get(key);
+    if (found?.worlds === worlds) return found.weighed;
+    const weighed = weigh(evidence, at, worlds, parts, key);
+    met.set(key, { worlds, weighed });
+    return weighed;
+  };
 }
-
-function projectedIndex(flips: Flips, to: readonly number[], n: number): number {
-  const there = flips.map((f) => to[f] as number).filter((f) => f >= 0);
-  return flipIndex(n, there[0] ?? -1, there[1] ?? -1);
-}
-
-type Weighed = { readonly perSet: Float64Array; readonly all: number; readonly outside: Float64Array[][] };
-
-/** Weighs every counted set of shared causes of the engine against all cylinders. */
-function weighShared(
-  shared: readonly Instance[],
-  sets: readonly Flips[],
-  prepared: readonly Prepared[],
-  indexOf: readonly Uint16Array[],
-  dampings: readonly { coefficient: number; damping: Damping }[],
-): Weighed {
-  const actors = shared.map((instance) => ({ instance, on: instance.prior > 0.5 }));
-  const perSet = new Float64Array(sets.length);
-  const outside = prepared.map(({ cylinder }) => dampings.map(() => new Float64Array(cylinder.sharedSets.length)));
-  let all = 0;
-  dampings.forEach(({ coefficient, damping }, part) => {
-    const weights = actors.map((a) => flipWeight(a, damping));
-    const before = coefficient * quietBefore(actors, damping);
-    sets.forEach((flips, s) => {
-      let weight = before;
-      for (const f of flips) weight *= weights[f] as number;
-      for (let c = 0; c < prepared.length; c += 1) weight *= prepared[c]?.sums[part]?.[indexOf[c]?.[s] as number] as number;
-      perSet[s] = (perSet[s] as number) + weight;
-      all += weight;
-      for (let c = 0; c < prepared.length; c += 1) {
-        const at = indexOf[c]?.[s] as number;
-        const own = prepared[c]?.sums[part]?.[at] as number;
-        const there = outside[c]?.[part] as Float64Array;
-        if (own !== 0) there[at] = (there[at] as number) + weight / own;
-      }
-    });
-  });
-  return { perSet, all, outside };
-}
-
-function sharedBeliefs(shared: readonly Instance[], sets: readonly Flips[], { perSet, all }: Weighed): [string, number][] {
-  const flipped = new Float64Array(shared.length);
-  sets.forEach((flips, s) => {
-    for (const f of flips) flipped[f] = (flipped[f] as number) + (perSet[s] as number);
-  });
-  return shared.map((instance, i) => [instance.id, instance.prior > 0.5 ? 1 - (flipped[i] as number) / all : (flipped[i] as number) / all]);
-}
-
-function coupledBeliefs(solved: SolvedCylinder): [string, number][] {
-  const { coupled, coupledSets } = solved.cylinder;
-  const flipped = new Float64Array(coupled.length);
-  if (coupled.length > 0)
-    forEachWorld(solved, (_s, t, p) => {
-      for (const f of coupledSets[t] as Flips) flipped[f] = (flipped[f] as number) + p;
-    });
-  return coupled.map(({ instance, on }, i) => [instance.id, on ? 1 - (flipped[i] as number) : (flipped[i] as number)]);
-}
-
-/** A solver keeps the tables of cylinders it has met, so that taking one observation away costs one cylinder. */
-export type Solver = (evidence: Evidence) => Solution;
 
 /**
  * Exact beliefs over all counted sets: at most two changes that reach beyond one plug (shared ones, and the coupled ones of a cylinder),
- * any number of the causes that belong to one plug, at most two conditions on a plug.
+ * any number of the causes that belong to one plug, at most two conditions on a plug. Worlds too light to be seen in the beliefs are left out.
  */
 export function solverFor(network: Network): Solver {
-  const { shared, knowledge } = network;
-  const sets = flipsUpToTwo(shared.length);
-  const neglectedMass = 1 - massUpToTwo(shared.map(({ prior }) => Math.min(prior, 1 - prior)));
-  const places = network.evidence.cylinders.map((c) => placeOf(c, network, sets));
-  const prepared = remembered((evidence: CylinderEvidence, c: number, parts: readonly Part[]) =>
-    prepare(network, (places[c] as Place).frame, evidence, parts),
-  );
-  return (evidence) => {
-    const parts = signedSubsets(evidence.present, evidence.absent);
-    const ready = evidence.cylinders.map((c, i) => prepared(c, i, parts));
-    const weighed = weighShared(
-      shared,
-      sets,
-      ready,
-      places.map(({ indexOf }) => indexOf),
-      parts.map(({ coefficient, taken }) => ({ coefficient, damping: dampingFor(knowledge, taken) })),
-    );
-    const cylinders = ready.map(({ cylinder, terms }, c): SolvedCylinder => ({
-      cylinder,
-      terms,
-      frame: (places[c] as Place).frame,
-      conditions: knowledge.conditions,
-      outside: (weighed.outside[c] as Float64Array[]).map((list) => list.map((v) => v / weighed.all)),
-    }));
-    return { network, evidence, belief: beliefIn(new Map(sharedBeliefs(shared, sets, weighed)), cylinders), cylinders, neglectedMass };
-  };
-}
-
-/** One cylinder's standing among the shared causes: its frame, and for each set of the engine the set that reaches it. */
-type Place = { readonly frame: Frame; readonly indexOf: Uint16Array };
-
-function placeOf(evidence: CylinderEvidence, { shared, knowledge }: Network, sets: readonly Flips[]): Place {
-  const here = shared.filter((i) => i.cylinders.includes(evidence.cylinder));
-  const to = shared.map((i) => here.indexOf(i));
-  return {
-    frame: frameFor(evidence, here, knowledge.conditions),
-    indexOf: Uint16Array.from(sets, (flips) => projectedIndex(flips, to, here.length)),
-  };
-}
-
-/** Keeps what was prepared for a cylinder's evidence; evidence that did not change is the same object. */
-function remembered(make: (evidence: CylinderEvidence, at: number, parts: readonly Part[]) => Prepared): typeof make {
-  const known = new WeakMap<CylinderEvidence, Map<string, Prepared>>();
-  return (evidence, at, parts) => {
-    const key = parts.map(({ taken }) => taken.join('|')).join('/');
-    const met = known.get(evidence) ?? new Map<string, Prepared>();
-    known.set(evidence, met);
-    const found = met.get(key) ?? make(evidence, at, parts);
-    met.set(key, found);
-    return found;
-  };
+  const ground = groundFor(network);
+  return solverOn(ground, (evidence) => screened(network.knowledge, ground.memory, ground.roster, ground.places, evidence));
 }
 
 function beliefIn(shared: ReadonlyMap<string, number>, cylinders: readonly SolvedCylinder[]): Solution['belief'] {
@@ -187,7 +184,7 @@ function beliefIn(shared: ReadonlyMap<string, number>, cylinders: readonly Solve
   return (instance) => {
     const known = shared.get(instance.id);
     const number = instance.cylinders[0] as number;
-    const solved = cylinders.find(({ cylinder }) => cylinder.evidence.cylinder === number) as SolvedCylinder;
+    const solved = cylinders.find(({ evidence }) => evidence.cylinder === number) as SolvedCylinder;
     const own = known === undefined ? (local.get(number) ?? new Map([...coupledBeliefs(solved), ...ownBeliefs(solved)])) : undefined;
     if (own !== undefined) local.set(number, own);
     return Math.min(1, Math.max(0, known ?? own?.get(instance.id) ?? 0));
