@@ -17,7 +17,9 @@ type Props = {
 /** Less frequent things to do, behind one button. Not modal: the modal kind writes a style element, which the security policy forbids. */
 export const Menu = ({ words, name, items, look = 'quiet', className, disabled = false }: Props) => (
   <DropdownMenu.Root modal={false}>
-    <DropdownMenu.Trigger asChild><Button look={look} aria-label={name} disabled={disabled} className={className}>{words}<UnfoldGlyph /></Button></DropdownMenu.Trigger>
+    <DropdownMenu.Trigger asChild>
+      <Button look={look} aria-label={name} disabled={disabled} className={className}>{words}<UnfoldGlyph /></Button>
+    </DropdownMenu.Trigger>
     <DropdownMenu.Portal>
       <DropdownMenu.Content className={styles.menu} align="end" sideOffset={4}>
         {items.map(({ words: item, onSelect, grave = false }) => (

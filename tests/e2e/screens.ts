@@ -56,6 +56,7 @@ export async function goTo(page: Page, address: string, route: Route): Promise<v
   await page.goto(`${new URL(address).origin}/${hrefOf(route)}`);
   await page.getByRole('main').waitFor();
   await page.waitForLoadState('networkidle');
+  await page.waitForFunction(() => [...document.images].every((image) => image.complete));
   await page.waitForTimeout(300);
 }
 
