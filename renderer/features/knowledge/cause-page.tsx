@@ -30,7 +30,8 @@ function Facts({ cause }: { cause: Cause }) {
       <dt>{causes.cure}</dt><dd>{told.sentence(cause.cure)}</dd>
       {known.length > 0 && <><dt>{causes.firstCheck}</dt><dd><ol className={styles.plain}>{known.map(({ id, name }) => <li key={id}><a href={entryHref('checks', id)}>{told.check(id, name)}</a></li>)}</ol></dd></>}
       <dt>{causes.reaches}</dt><dd>{text.scopes[cause.scope]}{cause.part !== undefined && `. ${causes.part(cause.part)}`}</dd>
-      <dt>{causes.prior}</dt><dd>{cause.prior} <span className={styles.soft}>({text.intro.inHundred(formatNumber(100 * PRIORS[cause.prior], 1))})</span></dd>
+      <dt>{causes.prior}</dt>
+      <dd>{text.priors[cause.prior]} <span className={styles.soft}>({text.intro.inHundred(formatNumber(100 * PRIORS[cause.prior], 1))})</span></dd>
       {cause.needs !== undefined && <><dt>{causes.needs}</dt><dd>{text.needs(cause.needs).join('; ')}</dd></>}
       {heat.length > 0 && <><dt>{causes.heat}</dt><dd>{heat.join(' ')}</dd></>}
       {cause.synonyms.length > 0 && <><dt>{causes.also}</dt><dd className={styles.soft}>{cause.synonyms.map(told.sentence).join(', ')}</dd></>}

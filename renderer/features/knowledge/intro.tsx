@@ -11,21 +11,21 @@ import { MoveFactor } from './strength.tsx';
 const words = <W extends string>(table: Readonly<Record<W, number>>): readonly W[] => Object.keys(table) as W[];
 
 function Scales() {
-  const { intro } = useText().knowledge;
+  const { intro, strengths, priors, moves } = useText().knowledge;
   const share = (p: number): string => intro.inHundred(formatNumber(100 * p, 1));
   return (
     <div className={styles.scales}>
       <table className={styles.scale}>
         <caption>{intro.strengths}</caption>
-        <tbody>{words(STRENGTHS).map((word: Strength) => <tr key={word}><th scope="row">{word}</th><td><Belief value={STRENGTHS[word]} show="bar" /></td><td>{share(STRENGTHS[word])}</td></tr>)}</tbody>
+        <tbody>{words(STRENGTHS).map((word: Strength) => <tr key={word}><th scope="row">{strengths[word]}</th><td><Belief value={STRENGTHS[word]} show="bar" /></td><td>{share(STRENGTHS[word])}</td></tr>)}</tbody>
       </table>
       <table className={styles.scale}>
         <caption>{intro.priors}</caption>
-        <tbody>{words(PRIORS).map((word: Prior) => <tr key={word}><th scope="row">{word}</th><td>{share(PRIORS[word])}</td></tr>)}</tbody>
+        <tbody>{words(PRIORS).map((word: Prior) => <tr key={word}><th scope="row">{priors[word]}</th><td>{share(PRIORS[word])}</td></tr>)}</tbody>
       </table>
       <table className={styles.scale}>
         <caption>{intro.moves}</caption>
-        <tbody>{words(MOVES).map((word: Move) => <tr key={word}><th scope="row">{word}</th><td><MoveFactor word={word} /></td></tr>)}</tbody>
+        <tbody>{words(MOVES).map((word: Move) => <tr key={word}><th scope="row">{moves[word]}</th><td><MoveFactor word={word} /></td></tr>)}</tbody>
       </table>
     </div>
   );

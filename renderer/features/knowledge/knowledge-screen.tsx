@@ -78,6 +78,7 @@ export function KnowledgeScreen({ shelf, entry, line }: Props) {
         )}
         <article className={styles.page}>
           <ShelfPage shelf={shelf} entry={shown} />
+          <p className={styles.about}>{words.about}</p>
         </article>
       </div>
     </LookingProvider>

@@ -77,13 +77,14 @@ export type Checked = { readonly line: ShopLine | undefined; readonly problems: 
  * Holds a draft against the rules of the knowledge.
  * @param knowledge with the other lines of the workshop, without this one
  * @param missing what is said at a field that is still open
+ * @param sentence what a complaint is in the person's language
  */
-export function check(draft: LineDraft, knowledge: Knowledge, missing: string): Checked {
+export function check(draft: LineDraft, knowledge: Knowledge, missing: string, sentence: (english: string) => string): Checked {
   const says = saysOf(draft);
   const [because, by] = [draft.because.trim(), draft.by.trim()];
   const line = { id: draft.id ?? 'new-line', on: draft.on, by, because, says: says ?? ({ kind: 'makes', of: '', condition: '', strength: 'often' } as const) };
   const complaints = complaintsAbout(line, knowledge).filter(({ field }) => says !== undefined || field === 'because' || field === 'by');
-  const said = [...complaints].reverse().map(({ field, message }) => [field, message] as const);
+  const said = [...complaints].reverse().map(({ field, message }) => [field, sentence(message)] as const);
   const problems: Problems = Object.fromEntries([...open(draft).map((field) => [field, missing] as const), ...said]);
   return { line: Object.keys(problems).length === 0 ? line : undefined, problems };
 }

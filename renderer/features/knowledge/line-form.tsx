@@ -10,6 +10,7 @@ import { useText } from '../../text/index.ts';
 import { Button } from '../../ui/button.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { useTold } from '../../ui/use-told.ts';
 import { check, CIRCUMSTANCES, findingsFor, kindsFor, type LineDraft, type Problems } from './line-draft.ts';
 import styles from './line-form.module.css';
 
@@ -19,11 +20,17 @@ const names: ReadonlyMap<string, string> = new Map([...KNOWLEDGE.causes, ...KNOW
 const byName = (a: string, b: string): number => (names.get(a) ?? a).localeCompare(names.get(b) ?? b, 'en');
 const causeIds = KNOWLEDGE.causes.map(({ id }) => id).sort(byName);
 const conditionIds = KNOWLEDGE.conditions.map(({ id }) => id).sort(byName);
-const nameOf = (id: string): string => names.get(id) ?? id;
+
+/** What a cause or a condition is called. */
+function useNameOf(): (id: string) => string {
+  const told = useTold();
+  return (id) => told.sentence(names.get(id) ?? id);
+}
 
 /** Whose line it is and of which kind. Choosing another owner takes back what it cannot say. */
 function Subject({ draft, problems, onChange }: PartProps) {
   const { knowledge: { shelves, yours: { form } } } = useText();
+  const nameOf = useNameOf();
   const kinds = kindsFor(draft.of, KNOWLEDGE);
   const choose = (of: string | undefined): void => {
     const kind = draft.kind !== undefined && kindsFor(of, KNOWLEDGE).includes(draft.kind) ? draft.kind : undefined;
@@ -41,7 +48,8 @@ function Subject({ draft, problems, onChange }: PartProps) {
 
 /** What is said: a condition, a value of a finding, a symptom or a circumstance, as the kind asks. */
 function Said({ draft, problems, onChange }: PartProps) {
-  const { knowledge: { finding, circumstance, yours: { form } } } = useText();
+  const { knowledge: { finding, circumstance, yours: { form } }, run: { symptoms }, tray: { valueName } } = useText();
+  const nameOf = useNameOf();
   const findings = findingsFor(draft.of, KNOWLEDGE);
   switch (draft.kind) {
     case undefined: return null;
@@ -51,7 +59,7 @@ function Said({ draft, problems, onChange }: PartProps) {
     );
     case 'gives': return (
       <SelectField label={form.symptom} none={form.choose} options={SYMPTOMS} value={draft.symptom} problem={problems.what}
-        onChange={(symptom) => onChange({ symptom })} />
+        nameOf={(symptom) => symptoms[symptom]} onChange={(symptom) => onChange({ symptom })} />
     );
     case 'moved': return (
       <SelectField label={form.when} none={form.choose} options={[...CIRCUMSTANCES.keys()]} value={draft.when} problem={problems.what}
@@ -62,31 +70,33 @@ function Said({ draft, problems, onChange }: PartProps) {
         <SelectField label={form.finding} none={form.choose} options={Object.keys(findings)} value={draft.finding} problem={problems.what}
           nameOf={finding} onChange={(next) => onChange({ finding: next, is: undefined })} />
         <SelectField label={form.value} none={form.choose} options={findings[draft.finding ?? ''] ?? []} value={draft.is} problem={problems.is}
-          onChange={(is) => onChange({ is })} />
+          nameOf={valueName} onChange={(is) => onChange({ is })} />
       </div>
     );
   }
 }
 
 function HowOften({ draft, problems, onChange }: PartProps) {
-  const { yours: { form } } = useText().knowledge;
+  const { moves, strengths, yours: { form } } = useText().knowledge;
   if (draft.kind === undefined) return null;
   const shared = { none: form.choose, problem: problems.strength };
   return draft.kind === 'moved'
-    ? <SelectField {...shared} label={form.how} options={MOVE_WORDS} value={draft.how} onChange={(how) => onChange({ how })} />
-    : <SelectField {...shared} label={form.strength} options={STRENGTH_WORDS} value={draft.strength} onChange={(strength) => onChange({ strength })} />;
+    ? <SelectField {...shared} label={form.how} options={MOVE_WORDS} nameOf={(how) => moves[how]} value={draft.how} onChange={(how) => onChange({ how })} />
+    : <SelectField {...shared} label={form.strength} options={STRENGTH_WORDS} nameOf={(strength) => strengths[strength]} value={draft.strength}
+      onChange={(strength) => onChange({ strength })} />;
 }
 
 /** A line of the workshop's own, written or changed. What the rules of the knowledge object to is said at its field. */
 export function LineForm({ start, onDone }: { start: LineDraft; onDone: () => void }) {
   const { knowledge: { yours: { form } }, shell } = useText();
+  const told = useTold();
   const others = useStore((state) => state.shopLines).filter(({ id }) => id !== start.id);
   const saveLine = useStore((state) => state.saveShopLine);
   const [draft, setDraft] = useState(start);
   const [tried, setTried] = useState(false);
   const [refusal, setRefusal] = useState<string | null>(null);
   const element = useRef<HTMLFormElement>(null);
-  const { line, problems } = check(draft, withShopLines(KNOWLEDGE, others).knowledge, form.missing);
+  const { line, problems } = check(draft, withShopLines(KNOWLEDGE, others).knowledge, form.missing, told.sentence);
   const part: PartProps = { draft, problems: tried ? problems : {}, onChange: (change) => setDraft({ ...draft, ...change }) };
   const submit = async (event: SubmitEvent): Promise<void> => {
     event.preventDefault();

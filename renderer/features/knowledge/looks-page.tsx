@@ -70,7 +70,9 @@ function Makers({ makers }: { makers: readonly Making[] }) {
         {makers.map(({ cause, link }) => (
           <LineRow key={cause.id} lineKey={makesKey(cause.id, link)} grounds={link}>
             <a className={lineStyles.what} href={entryHref('causes', cause.id)}>{told.cause(cause.id, cause.name)}</a>
-            <span className={lineStyles.strength}><span className={lineStyles.soft}>{cause.prior},</span><StrengthWord word={link.strength} /></span>
+            <span className={lineStyles.strength}>
+              <span className={lineStyles.soft}>{text.looks.prior(text.priors[cause.prior])}</span><StrengthWord word={link.strength} />
+            </span>
           </LineRow>
         ))}
       </ul>
@@ -79,13 +81,14 @@ function Makers({ makers }: { makers: readonly Making[] }) {
 }
 
 export function Gives({ owner, title }: { owner: Pick<Condition, 'id' | 'gives'>; title: string }) {
+  const { symptoms } = useText().run;
   if (owner.gives.length === 0) return null;
   return (
     <Part title={title}>
       <ul className={lineStyles.lines}>
         {owner.gives.map((link) => (
           <LineRow key={link.symptom} lineKey={givesKey(owner.id, link)} grounds={link}>
-            <span className={lineStyles.what}>{link.symptom}</span><StrengthWord word={link.strength} />
+            <span className={lineStyles.what}>{symptoms[link.symptom]}</span><StrengthWord word={link.strength} />
           </LineRow>
         ))}
       </ul>

@@ -9,7 +9,11 @@ const shareText = (p: number): string => formatNumber(100 * p, 1);
 /** A word of the knowledge with the number it stands for. */
 export function StrengthWord({ word }: { word: Strength }) {
   const text = useText().knowledge;
-  return <span className={styles.strength}><span>{word}</span><Belief value={STRENGTHS[word]} show="bar" /><span className={styles.soft}>{text.percent(shareText(STRENGTHS[word]))}</span></span>;
+  return (
+    <span className={styles.strength}>
+      <span>{text.strengths[word]}</span><Belief value={STRENGTHS[word]} show="bar" /><span className={styles.soft}>{text.percent(shareText(STRENGTHS[word]))}</span>
+    </span>
+  );
 }
 
 /** A factor on the odds, as a multiplication or a division. */
@@ -19,4 +23,7 @@ export function MoveFactor({ word }: { word: Move }) {
   return <span className={styles.soft}>{factor >= 1 ? times(formatNumber(factor)) : over(formatNumber(1 / factor))}</span>;
 }
 
-export const MoveWord = ({ word }: { word: Move }) => <span className={styles.strength}><span>{word}</span><MoveFactor word={word} /></span>;
+export function MoveWord({ word }: { word: Move }) {
+  const { moves } = useText().knowledge;
+  return <span className={styles.strength}><span>{moves[word]}</span><MoveFactor word={word} /></span>;
+}

@@ -55,7 +55,8 @@ function OwnLine({ line, complaints, readOnly, onChange }: OwnLineProps) {
   const { knowledge } = useLooking();
   const text = useText().knowledge;
   const key = lineKey(line);
-  const words = lineWords(key, knowledge, { knowledge: text, told: useTold() });
+  const told = useTold();
+  const words = lineWords(key, knowledge, { knowledge: text, told });
   return (
     <li className={yoursStyles.line} data-off={line.on ? undefined : ''}>
       <div className={yoursStyles.says}>
@@ -63,7 +64,9 @@ function OwnLine({ line, complaints, readOnly, onChange }: OwnLineProps) {
         {line.says.kind === 'moved' ? <MoveWord word={line.says.how} /> : <StrengthWord word={line.says.strength} />}
         <p>{line.because} <OwnMark by={line.by} /></p>
         {complaints.length > 0 && (
-          <div className={yoursStyles.refused}><strong>{text.yours.refused}</strong>{complaints.map(({ message }) => <p key={message}>{message}</p>)}</div>
+          <div className={yoursStyles.refused}>
+            <strong>{text.yours.refused}</strong>{complaints.map(({ message }) => <p key={message}>{told.sentence(message)}</p>)}
+          </div>
         )}
       </div>
       {!readOnly && <Deeds line={line} words={words} onChange={onChange} />}

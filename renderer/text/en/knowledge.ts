@@ -1,7 +1,18 @@
 import type { CylinderFindingName, PlugFindingName } from '../../../core/knowledge/findings.ts';
+import type { Prior } from '../../../core/knowledge/strengths.ts';
 import type { Cause, CauseScope, Circumstance, Condition, Needs, Term } from '../../../core/knowledge/types.ts';
 import type { Shelf } from '../../app/route.ts';
 import type { ShopSays } from '../../../shared/formats/shop-lines.v1.ts';
+import type { MoveWord, StrengthWord } from '../../../shared/vocabulary/knowledge.ts';
+
+const strengths: Readonly<Record<StrengthWord, string>> = {
+  'almost always': 'almost always', usually: 'usually', often: 'often', sometimes: 'sometimes', rarely: 'rarely', 'hardly ever': 'hardly ever',
+};
+const priors: Readonly<Record<Prior, string>> = { common: 'common', occasional: 'occasional', rare: 'rare', 'very rare': 'very rare' };
+const moves: Readonly<Record<MoveWord, string>> = {
+  found: 'found', 'far likelier': 'far likelier', 'much likelier': 'much likelier', likelier: 'likelier', 'less likely': 'less likely', 'much less likely': 'much less likely',
+  'ruled out': 'ruled out',
+};
 
 const anyOf = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`);
 const count = (n: number, one: string, several: string): string => `${n} ${n === 1 ? one : several}`;
@@ -95,6 +106,7 @@ const looks = {
   typical: 'Drawn with the value of each part that is seen most often. Real plugs show some of it.',
   measured: 'Measured or felt',
   madeBy: 'What makes it',
+  prior: (word: string): string => `${word},`,
   makersAbout: 'Before anything else is known: how common the cause is, and how often it leads to this.',
   gives: 'What the engine may do',
   cure: 'What to do',
@@ -143,9 +155,7 @@ const checks = {
 
 const rules = {
   speaks: 'It speaks when',
-  together: 'all of these stand together',
   always: 'Always shown.',
-  or: 'or',
   and: 'and',
   sign: (sign: string): string => `Bar: ${sign}`,
   bar: (sign: string, seen: readonly string[]): string => `${sign} – ${anyOf(seen)}`,
@@ -165,7 +175,6 @@ const sources = {
   memory: 'From memory',
   practiceAbout: 'What the trade does and no document at hand says. The weakest ground but one.',
   memoryAbout: 'What was known and could not be looked up. The weakest ground.',
-  all: 'All that rests on it',
 };
 
 const says: Readonly<Record<ShopSays['kind'], string>> = {
@@ -180,7 +189,6 @@ const yours = {
   mark: (name: string): string => `yours · ${name}`,
   on: 'counts',
   off: 'off',
-  switch: (line: string): string => `Counts: ${line}`,
   refused: 'It cannot be taken and does not count:',
   change: 'Change',
   changeOf: (line: string): string => `Change: ${line}`,
@@ -237,7 +245,7 @@ const here = {
 export const knowledge = {
   place: 'Look it up',
   title: (name: string): string => `${name} · Look it up`,
-  shelves, shelvesName: 'What to look up', scopes, kinds, heatRules, finding, circumstance, term, needs, intro, looks, causes, checks, rules, sources, yours, here,
+  strengths, priors, moves, shelves, shelvesName: 'What to look up', scopes, kinds, heatRules, finding, circumstance, term, needs, intro, looks, causes, checks, rules, sources, yours, here,
   find: 'Find by word',
   findHint: 'for example oil, glaze, timing',
   listOf: (shelf: string): string => `List: ${shelf}`,
@@ -247,11 +255,9 @@ export const knowledge = {
   against: (words: string): string => `Says otherwise: ${words}`,
   spoke: (bits: string): string => `spoke here, ${bits} bits`,
   leads: (name: string): string => `leads to: ${name}`,
-  madeBy: (name: string): string => `made by: ${name}`,
   shows: (what: string, value: string): string => `${what}: ${value}`,
   gives: (symptom: string): string => `symptom: ${symptom}`,
   sourcesHere: 'Sources on this page',
   percent: (share: string): string => `${share} %`,
-  ownSource: 'own word',
   about: 'Graded expert knowledge, not counted failures. The engine maker’s data come first.',
 };

@@ -70,6 +70,30 @@ describe('with another catalogue, no word of this one is left', () => {
     expect(rawTextsIn(await show({ page: 'reading', id, station }), known)).toEqual([]);
   });
 
+  it.each([
+    {}, { shelf: 'looks' }, { shelf: 'causes', entry: 'rings-worn' }, { shelf: 'checks', entry: 'compression-test' }, { shelf: 'checks', entry: 'air-filter-look' },
+    { shelf: 'stops' }, { shelf: 'bars' }, { shelf: 'contradictions' }, { shelf: 'cautions', entry: 'leaded-deposits' }, { shelf: 'sources' }, { shelf: 'looks', entry: 'nowhere' },
+  ] as const)('where the knowledge is looked up: %j', async (where) => {
+    expect(rawTextsIn(await show({ page: 'knowledge', ...where }), known)).toEqual([]);
+  });
+
+  it('where lines of one’s own stand, and where one is written with mistakes', async () => {
+    const says = { kind: 'makes', of: 'rings-worn', condition: 'oil-wet', strength: 'rarely' } as const;
+    await host.bridge['shop.save']({ id: null, on: true, by: '⟦Ann⟧', because: '⟦A whole sentence.⟧', says });
+    const body = await show({ page: 'knowledge', shelf: 'yours' });
+    fireEvent.click((await screen.findAllByRole('button', { name: /^⟦Change: / }))[0]!);
+    fireEvent.click(await screen.findByRole('button', { name: /Keep the change/ }));
+    expect(body.textContent).toContain('There is a line that says this already.');
+    expect(rawTextsIn(body, known)).toEqual([]);
+  });
+
+  it('where what spoke in a reading is told', async () => {
+    const { id } = await library(oilyThirdSheet, nameless);
+    const body = await show({ page: 'knowledge', shelf: 'here', entry: id });
+    await screen.findByRole('heading', { name: /What spoke in/ });
+    expect(rawTextsIn(body, known)).toEqual([]);
+  });
+
   it('among the errands of a reading', async () => {
     const { id } = await library(oilyThirdSheet, nameless);
     const body = await show({ page: 'reading', id, station: 'run' });
