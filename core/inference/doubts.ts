@@ -31,12 +31,22 @@ function validity(evidence: Evidence): string[] {
     );
 }
 
+/** What only a photo shows is weighed by how sure the measuring is; what it shows against a note is told. */
+function photoDoubts({ seen, reading }: PlugEvidence): string[] {
+  const soft = seen.flatMap((o) => (o.photo === undefined ? [] : [`Measured on a photo, counted for ${Math.round(100 * o.photo)} %: ${o.words}.`]));
+  const against = (reading?.photo ?? []).flatMap(({ facet, value, belief }) => {
+    const noted = reading?.tip?.[facet];
+    return noted === undefined || noted === value || belief < 0.5 ? [] : [`The photo shows ${PLUG_FINDING_WORDS[facet]} ${value}, noted is ${noted}.`];
+  });
+  return [...soft, ...against];
+}
+
 /** What makes this judgement less sure: pairs that hardly stand together, parts nobody looked at, running that spoils a reading. */
 export function doubtsFor(plug: PlugEvidence, judgement: PlugVerdict, evidence: Evidence, knowledge: Knowledge): string[] {
   const surplus =
     evidence.present.length > MOST_SYMPTOMS
       ? [`Only ${MOST_SYMPTOMS} symptoms are counted: ${listWords(evidence.present.slice(0, MOST_SYMPTOMS))}.`]
       : [];
-  const unsure = plug.seen.filter((o) => !o.sure).map((o) => `Marked unsure, counted half: ${o.words}.`);
-  return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...validity(evidence), ...surplus];
+  const unsure = plug.seen.filter((o) => !o.sure && o.photo === undefined).map((o) => `Marked unsure, counted half: ${o.words}.`);
+  return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...photoDoubts(plug), ...validity(evidence), ...surplus];
 }

@@ -14,6 +14,8 @@ export type Observation<F extends string = string> = {
   /** The value that fits best, for rules that ask for a value. */
   readonly value: string;
   readonly sure: boolean;
+  /** Belief of the measuring, where a photo showed it and nobody noted it. */
+  readonly photo?: number;
   readonly weights: readonly number[];
   readonly words: string;
 };
@@ -96,13 +98,42 @@ function tipObservations(tip: Tip | undefined, path: string): Observation<PlugFi
   });
 }
 
+type SeenByPhoto = NonNullable<PlugReading['photo']>[number];
+
+/** A value is read right with this belief, else as any value: Pearl's virtual evidence (Probabilistic Reasoning in Intelligent Systems, 1988, 2.2.2). */
+function softly({ facet, value, belief }: SeenByPhoto, path: string): Observation<PlugFindingName> {
+  const values: readonly string[] = PLUG_FINDINGS[facet];
+  return {
+    path,
+    finding: facet,
+    value: belief > 0.5 ? value : '',
+    sure: false,
+    photo: belief,
+    weights: values.map((v) => (1 - belief) / values.length + (v === value ? belief : 0)),
+    words: `${PLUG_FINDING_WORDS[facet]} ${value} (photo)`,
+  };
+}
+
+/**
+ * What a photo shows stands for itself where nobody noted the facet, and sharpens a value that was noted with doubt. Beside a value noted for sure it would
+ * only repeat what the same surface showed already, and is not counted.
+ */
+function withPhoto(noted: readonly Observation<PlugFindingName>[], photo: readonly SeenByPhoto[], path: string): Observation<PlugFindingName>[] {
+  const shown = photo.map((one, i) => softly(one, `${path}.photo.${i}`)).filter(({ photo: belief }) => belief !== 0);
+  const sharpened = noted.map((o) => {
+    const again = o.sure ? undefined : shown.find(({ finding }) => finding === o.finding);
+    return again === undefined ? o : { ...o, weights: o.weights.map((w, i) => w * (again.weights[i] as number)), words: `${o.words}; ${again.words}` };
+  });
+  return [...sharpened, ...shown.filter(({ finding }) => !noted.some((o) => o.finding === finding))];
+}
+
 function plugEvidence(place: PlugPlace, sheet: ReadingSheet): PlugEvidence {
   const index = sheet.plugs.findIndex((plug) => plug.cylinder === place.cylinder && (plug.position ?? 'only') === place.position);
   const reading = sheet.plugs[index];
   if (reading === undefined) return { key: plugKey(place.cylinder, place.position), place, reading, seen: [] };
   const path = `plugs.${index}`;
   const bands = plugBands(reading, sheet.engine).map((band) => banded(band, PLUG_FINDINGS[band.finding], `${path}.${band.field}`));
-  return { key: plugKey(place.cylinder, place.position), place, reading, seen: [...tipObservations(reading.tip, path), ...bands] };
+  return { key: plugKey(place.cylinder, place.position), place, reading, seen: [...withPhoto(tipObservations(reading.tip, path), reading.photo ?? [], path), ...bands] };
 }
 
 type Tried = readonly [finding: CylinderFindingName, value: string];

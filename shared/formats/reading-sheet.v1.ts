@@ -42,12 +42,19 @@ export const measured = record({
   removalTorqueNm: amount('N·m', 0, 200).optional(),
 });
 
+const seenByPhoto = (facet: FacetName) => record({ facet: z.literal(facet), value: oneOf(TIP_FACETS[facet]), belief: amount('a belief', 0, 1) });
+const [firstFacet, ...otherFacets] = FACET_NAMES.map(seenByPhoto);
+if (firstFacet === undefined) throw new Error('there is no facet for a photo to show');
+/** What a measured photo suggests of one facet, and how sure the measuring is of it: 0 says nothing, 1 leaves no doubt. */
+const photoFinding = z.discriminatedUnion('facet', [firstFacet, ...otherFacets], { error: `not a facet; allowed are ${FACET_NAMES.join(', ')}` });
+
 const plug = record({
   cylinder: cylinderNumber,
   position: oneOf(POSITIONS).optional(),
   fitted: fittedPlug.optional(),
   tip: tip.optional(),
   measured: measured.optional(),
+  photo: z.array(photoFinding).optional(),
   note: text(4000).optional(),
 });
 
@@ -128,11 +135,18 @@ function checkUnsure(sheet: Checked, report: Report): void {
   }));
 }
 
+function checkPhotos(sheet: Checked, report: Report): void {
+  sheet.plugs.forEach(({ photo = [] }, i) => photo.forEach(({ facet }, at) => {
+    if (photo.findIndex((other) => other.facet === facet) < at) report(['plugs', i, 'photo', at, 'facet'], `"${facet}" stands here twice; give one value for each facet`);
+  }));
+}
+
 function checkReading(sheet: Checked, report: Report): void {
   checkPlaces(sheet.plugs, sheet.engine, ['plugs'], report);
   checkCylinders(sheet, report);
   checkSymptoms(sheet, report);
   checkUnsure(sheet, report);
+  checkPhotos(sheet, report);
 }
 
 function checkCures(sheet: Sheet, list: 'done' | 'tried', report: Report): void {
