@@ -44,17 +44,18 @@ function concerned({ cause, places }: Item, { knowledge, changes }: Given): read
   return changes.filter((c) => keys.has(plugKey(c.cylinder, c.position)) && c.faultsBefore.some((v) => made.includes(v)));
 }
 
-const helped = ({ change, faultsNow }: Changed, made: readonly Verdict[]): boolean => change === 'better' || !faultsNow.some((v) => made.includes(v));
-
 const wordsOf = (plugs: readonly Changed[]): string => sentenceStart(placesWords(plugs.map(placeWords)));
 
 type Judged = { readonly outcome: CureOutcome; readonly why: string };
 
 function byPlugs(told: readonly Changed[], made: readonly Verdict[]): Judged {
-  const [good, bad] = [told.filter((plug) => helped(plug, made)), told.filter((plug) => !helped(plug, made))];
-  if (bad.length === 0) return { outcome: 'borne out', why: `${wordsOf(good)}: ${good.every(({ faultsNow }) => faultsNow.length === 0) ? 'normal now' : 'its mark is gone or less'}.` };
-  if (good.length === 0) return { outcome: 'not borne out', why: `${wordsOf(bad)}: its mark is still there.` };
-  return { outcome: 'partly borne out', why: `${wordsOf(good)}: gone or less; ${placesWords(bad.map(placeWords))}: still there.` };
+  const gone = told.filter(({ faultsNow }) => !faultsNow.some((v) => made.includes(v)));
+  const less = told.filter((plug) => !gone.includes(plug) && plug.change === 'better');
+  const still = told.filter((plug) => !gone.includes(plug) && !less.includes(plug));
+  const parts = ([[gone, 'its mark is gone'], [less, 'its mark is less'], [still, 'its mark is still there']] as const)
+    .filter(([plugs]) => plugs.length > 0).map(([plugs, words]) => `${placesWords(plugs.map(placeWords))}: ${words}`);
+  const outcome = still.length === told.length ? 'not borne out' : gone.length === told.length ? 'borne out' : 'partly borne out';
+  return { outcome, why: sentence(parts.join('; ')) };
 }
 
 /** By what was felt, where no plug tells. @param silent why no plug tells, without a full stop */

@@ -55,6 +55,12 @@ describe('after the cure', () => {
     expect(cureOf(followed(after(all, reading([cool, cool, oily, oily]), [{ cause: 'breather-blocked' }])), 'breather-blocked')?.outcome).toBe('partly borne out');
   });
 
+  it('a plug that shows less of it bears it out in part', () => {
+    const all = reading([sootyTip, sootyTip, sootyTip, sootyTip]);
+    const less = reading([1, 2, 3, 4].map(() => ({ ...sootyTip, coverage: 'light' as const })));
+    expect(cureOf(followed(after(all, less, [{ cause: 'air-filter-clogged' }])), 'air-filter-clogged')).toMatchObject({ outcome: 'partly borne out' });
+  });
+
   it('plugs that nobody has looked at yet say nothing of it', () => {
     const found = followed(after(thirdOily, reading([undefined, undefined, undefined, undefined]), [{ cause: 'guides-worn', cylinders: [3] }]));
     expect(found.plugs.map(({ change }) => change)).toEqual(['cannot be told', 'cannot be told', 'cannot be told', 'cannot be told']);
