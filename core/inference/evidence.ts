@@ -133,7 +133,8 @@ function plugEvidence(place: PlugPlace, sheet: ReadingSheet): PlugEvidence {
   if (reading === undefined) return { key: plugKey(place.cylinder, place.position), place, reading, seen: [] };
   const path = `plugs.${index}`;
   const bands = plugBands(reading, sheet.engine).map((band) => banded(band, PLUG_FINDINGS[band.finding], `${path}.${band.field}`));
-  return { key: plugKey(place.cylinder, place.position), place, reading, seen: [...withPhoto(tipObservations(reading.tip, path), reading.photo ?? [], path), ...bands] };
+  const seen = withPhoto(tipObservations(reading.tip, path), reading.photo ?? [], path);
+  return { key: plugKey(place.cylinder, place.position), place, reading, seen: [...seen, ...bands] };
 }
 
 type Tried = readonly [finding: CylinderFindingName, value: string];
