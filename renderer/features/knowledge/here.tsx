@@ -29,7 +29,7 @@ function FactRow({ fact }: { fact: Fact }) {
   const told = useTold();
   return (
     <li className={lineStyles.line}>
-      <div className={lineStyles.says}>
+      <div className={lineStyles.seen}>
         <span className={lineStyles.what}>{told.sentence(fact.text)}</span><span className={lineStyles.spoke}>{text.here.bits(bitsText(fact.bits))}</span>
       </div>
       <div className={lineStyles.reason}>

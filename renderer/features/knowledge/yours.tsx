@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { lineKey } from '../../../core/shop-lines/line-key.ts';
+import { taught } from '../../../core/shop-lines/teach.ts';
 import type { Complaint } from '../../../core/shop-lines/complaints.ts';
 import type { ShopLine } from '../../../shared/formats/shop-lines.v1.ts';
 import type { AppError } from '../../../shared/channels.ts';
@@ -52,7 +53,8 @@ function Deeds({ line, words, onChange }: { line: ShopLine; words: string; onCha
 }
 
 function OwnLine({ line, complaints, readOnly, onChange }: OwnLineProps) {
-  const { knowledge } = useLooking();
+  const { knowledge: counted } = useLooking();
+  const knowledge = { ...counted, ...(line.on && complaints.length === 0 ? {} : taught(counted, [line])) };
   const text = useText().knowledge;
   const key = lineKey(line);
   const told = useTold();
