@@ -33,7 +33,7 @@ function told(name: string, gaps: readonly number[]): void {
 }
 
 async function drag(page: Page, slider: string): Promise<void> {
-  const thumb = page.getByRole('slider', { name: slider });
+  const thumb = page.getByRole('slider', { name: slider, exact: true });
   const box = await thumb.boundingBox();
   if (box === null) throw new Error(`no slider ${slider}`);
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];

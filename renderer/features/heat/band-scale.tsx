@@ -4,7 +4,7 @@ import { useText } from '../../text/index.ts';
 import { scale } from './chart.ts';
 import styles from './heat.module.css';
 
-const WIDTH = 560;
+const WIDTH = 430;
 const HEIGHT = 58;
 type Ends = Pick<Band<number>, 'low' | 'middle' | 'high'>;
 type Props = { readonly now: Ends; readonly aside: Ends | undefined };
@@ -13,6 +13,7 @@ type Props = { readonly now: Ends; readonly aside: Ends | undefined };
 function Bands({ now, aside, across }: Props & { across: (value: number) => number }) {
   return (
     <>
+      <line className={styles.bandRule} x1="0" x2={WIDTH} y1={HEIGHT} y2={HEIGHT} />
       <line className={styles.bandAfter} x1={across(now.low)} x2={across(now.high)} y1="30" y2="30" />
       <circle className={styles.bandMiddle} cx={across(now.middle)} cy="30" r="7" />
       {aside && <line className={styles.bandBefore} x1={across(aside.low)} x2={across(aside.high)} y1="44" y2="44" />}

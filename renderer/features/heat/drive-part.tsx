@@ -1,4 +1,5 @@
 import { memo, useDeferredValue, useMemo } from 'react';
+import type { Learned } from '../../../core/heat/anchors.ts';
 import { REPEATS, type DriveAnswer } from '../../../core/heat/drive-answer.ts';
 import { legsOf, legsOfLog } from '../../../core/thermal/drive-log.ts';
 import { hrefOf } from '../../app/route.ts';
@@ -12,7 +13,7 @@ import { DriveChart, FoulingChart } from './drive-charts.tsx';
 import { ImportLog, LegsEditor } from './drive-legs.tsx';
 import { DRIVE_NAMES, DRIVES } from './drives.ts';
 import styles from './heat.module.css';
-import { BasisMark, Rows } from './pieces.tsx';
+import { BasisMark, basisOf, Rows } from './pieces.tsx';
 import { someProblems } from './problem-words.ts';
 import { useDrive } from './use-drive.ts';
 import { useHeatWords } from './use-words.ts';
@@ -30,7 +31,7 @@ function useRows(): (answer: DriveAnswer) => readonly (readonly [string, string]
 }
 
 /** What the drive does to the nose, in sentences, charts and numbers. */
-const Outcome = memo(({ answer, calibrated }: { answer: DriveAnswer; calibrated: boolean }) => {
+const Outcome = memo(({ answer, learned }: { answer: DriveAnswer; learned: Learned }) => {
   const { heat: { drive } } = useText();
   const rows = useRows();
   const { windows, seconds, sooting, foulsAfter } = answer;
@@ -40,7 +41,7 @@ const Outcome = memo(({ answer, calibrated }: { answer: DriveAnswer; calibrated:
       <p className={styles.lead}>
         {drive.why(sooting, (windows.middle.inside + windows.middle.above) / seconds)} {foulsAfter === undefined ? drive.lesson.clean : drive.lesson.fouls}
       </p>
-      <BasisMark basis={calibrated ? 'calibrated' : 'predicted'} />
+      <BasisMark basis={basisOf(learned)} />
       <DriveChart answer={answer} />
       <h3>{drive.fouling}</h3>
       <FoulingChart answer={answer} />
@@ -88,7 +89,7 @@ export function DrivePart({ id, engine, setting, learned, trial, onTry }: HeatBe
         </div>
       </section>
       <p className={styles.soft} role="status">{computing && heat.drive.computing}</p>
-      {answer?.ok && <Outcome answer={answer.value} calibrated={learned.belief.readings > 0} />}
+      {answer?.ok && <Outcome answer={answer.value} learned={learned} />}
       {answer?.ok === false && <Notice tone="problem" title={heat.refused}>{answer.error.map(words.driveProblem).join(' ')}</Notice>}
     </>
   );

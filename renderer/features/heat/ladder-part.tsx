@@ -7,7 +7,7 @@ import { Fold } from '../../ui/fold.tsx';
 import type { HeatBench } from './bench.ts';
 import styles from './heat.module.css';
 import { LadderChart } from './ladder-chart.tsx';
-import { Assumptions, AsSet, BasisMark } from './pieces.tsx';
+import { Assumptions, AsSet, BasisMark, basisOf } from './pieces.tsx';
 import { recordedMarks, type Mark } from './recorded-marks.ts';
 import { useHeatWords } from './use-words.ts';
 
@@ -106,7 +106,7 @@ export function LadderPart({ id, engine, setting, learned, record }: HeatBench) 
     <>
       <Verdict rungs={rungs} />
       <section className={styles.block} aria-label={heat.ladder}>
-        <div className={styles.line}><BasisMark basis={learned.belief.readings > 0 ? 'calibrated' : 'predicted'} /><AsSet id={id} setting={setting} /></div>
+        <div className={styles.line}><BasisMark basis={basisOf(learned)} /><AsSet id={id} setting={setting} /></div>
         <LadderChart rungs={rungs} step={setting.heatStep} marks={marks} />
         <LadderTable rungs={rungs} step={setting.heatStep} />
         <Assumptions engine={engine} />

@@ -1,4 +1,5 @@
 import type { Basis, Note } from '../../../core/band.ts';
+import type { Learned } from '../../../core/heat/anchors.ts';
 import { heatEngine, type Setting } from '../../../core/heat/setting.ts';
 import type { Engine } from '../../../shared/formats/engine.ts';
 import { hrefOf } from '../../app/route.ts';
@@ -8,8 +9,14 @@ import { useQuantity } from '../../ui/use-quantity.ts';
 import styles from './heat.module.css';
 import { useHeatWords } from './use-words.ts';
 
+/** What stands behind a computed temperature: the model alone, the heat value asked for as well, or what this engine's tips told. */
+export function basisOf({ steps }: Learned): 'predicted' | 'specified' | 'calibrated' {
+  if (steps.length === 0) return 'predicted';
+  return steps.every(({ kind }) => kind === 'specified') ? 'specified' : 'calibrated';
+}
+
 /** Whether a value is computed, corrected by this engine's tips, or read off an instrument: dashed, solid, filled. */
-export function BasisMark({ basis }: { basis: Basis }) {
+export function BasisMark({ basis }: { basis: Basis | 'specified' }) {
   const { heat } = useText();
   return <span className={styles.basis} data-basis={basis}>{heat.basis[basis]}</span>;
 }

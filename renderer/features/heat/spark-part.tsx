@@ -13,8 +13,8 @@ import styles from './heat.module.css';
 import { AsSet, Rows, Wider } from './pieces.tsx';
 import { useHeatWords } from './use-words.ts';
 
-const WIDTH = 760;
-const HEIGHT = 300;
+const WIDTH = 600;
+const HEIGHT = 280;
 const EDGE = { left: 64, right: 20, top: 12, bottom: 34 };
 const [LEFT, RIGHT, FOOT] = [EDGE.left, WIDTH - EDGE.right, HEIGHT - EDGE.bottom];
 const across = scale(GAPS[0] ?? 0, GAPS.at(-1) ?? 1, LEFT, RIGHT);
@@ -28,19 +28,28 @@ function SparkChart({ demands, available, gap }: ChartProps) {
   const most = Math.max(30, 10 * Math.ceil(Math.max(available, ...demands.map(({ model }) => model.high)) / 10));
   const up = scale(0, most, FOOT, EDGE.top);
   const of = (value: (one: DemandAt) => number) => demands.map((one) => [across(one.gap), up(value(one))] as const);
-  const [first, end] = [demands[0], demands.at(-1)];
   return (
     <svg className={styles.chart} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={spark.chart}>
       {[0, most / 2, most].map((tick) => <text key={tick} className={styles.tick} x={LEFT - 8} y={up(tick) + 5} textAnchor="end">{quantity('voltage', tick)}</text>)}
       {[0.3, 0.6, 0.9, 1.2, 1.5].map((tick) => <text key={tick} className={styles.tick} x={across(tick)} y={HEIGHT - 10} textAnchor={tick === 1.5 ? 'end' : 'middle'}>{quantity('length', tick)}</text>)}
       <path className={styles.area} d={between(of(({ model }) => model.low), of(({ model }) => model.high))} />
-      <g className={styles.rung} data-own=""><path d={line(of(({ model }) => model.middle))} />{end && <text x={RIGHT - 6} y={up(end.model.middle) - 8} textAnchor="end">{spark.lines.model}</text>}</g>
-      <g className={styles.rung} data-dashed=""><path d={line(of(({ correlation }) => correlation))} />{first && <text x={LEFT + 8} y={up(first.correlation) - 12}>{spark.lines.correlation}</text>}</g>
+      <g className={styles.rung} data-own=""><path d={line(of(({ model }) => model.middle))} /></g>
+      <g className={styles.rung} data-dashed=""><path d={line(of(({ correlation }) => correlation))} /></g>
       <g className={styles.given}>
-        <line x1={LEFT} x2={RIGHT} y1={up(available)} y2={up(available)} /><text x={RIGHT - 6} y={up(available) - 6} textAnchor="end">{spark.lines.available}</text>
+        <line x1={LEFT} x2={RIGHT} y1={up(available)} y2={up(available)} />
         <line x1={across(gap)} x2={across(gap)} y1={EDGE.top} y2={FOOT} /><text x={across(gap) + 6} y={FOOT - 6}>{spark.lines.gap}</text>
       </g>
     </svg>
+  );
+}
+
+/** Which line is which. */
+function Legend() {
+  const { heat: { spark } } = useText();
+  return (
+    <ul className={styles.legend}>
+      {(['model', 'correlation', 'available'] as const).map((each) => <li key={each} data-line={each}>{spark.lines[each]}</li>)}
+    </ul>
   );
 }
 
@@ -111,6 +120,7 @@ export function SparkPart(bench: HeatBench) {
         <Controls bench={bench} plug={plug} onPlug={setPlug} />
         <div className={styles.answers}>
           <SparkChart demands={demands} available={answer.value.available} gap={setting.gap} />
+          <Legend />
           <SparkNumbers answer={answer.value} correlation={near?.correlation} />
           <p className={styles.soft}>{spark.twoWays}</p>
           <Wider notes={answer.value.demand.notes} />

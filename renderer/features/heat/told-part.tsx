@@ -15,13 +15,15 @@ import { toShown, unitOf } from '../../ui/quantity.ts';
 import type { HeatBench } from './bench.ts';
 import { BandBar } from './band-bar.tsx';
 import styles from './heat.module.css';
-import { AsSet, BasisMark } from './pieces.tsx';
+import { AsSet, BasisMark, basisOf } from './pieces.tsx';
 import { useHeatWords } from './use-words.ts';
 import { useRemoval } from './use-removal.ts';
 
 type Step = Learned['steps'][number];
 /** Beyond this the model had hardly expected what was read. Grade: common practice of statistics. */
 const isOdd = ({ says, surprise }: Step): boolean => (says.about === 'value' || says.about === 'exhaust' ? surprise > 2.5 : surprise < 0.02);
+
+const isMeasured = ({ kind }: Step): boolean => kind === 'thermocouple' || kind === 'exhaust';
 
 function useSource(): (step: Step) => string {
   const { heat: { told } } = useText();
@@ -44,7 +46,7 @@ function Arithmetic({ step, onRemove }: { step: Step; onRemove: ((id: string) =>
   return (
     <li className={styles.step}>
       <div>
-        <strong>{told.signs[step.kind]}</strong> <span className={styles.soft}>{source(step)}; {running(step.setting)}</span>
+        <strong>{told.signs[step.kind]}</strong> {isMeasured(step) && <BasisMark basis="measured" />} <span className={styles.soft}>{source(step)}; {running(step.setting)}</span>
         <p>{told.arithmetic(tips(step.before), says, tips(step.after))}{isOdd(step) && <strong> {told.odd}</strong>}</p>
       </div>
       <BandBar before={step.before} after={step.after} />
@@ -103,7 +105,7 @@ function Narrowed(bench: HeatBench) {
   return (
     <div className={styles.step}>
       <div>
-        <BasisMark basis={now.basis} />
+        <BasisMark basis={basisOf(bench.learned)} />
         <p>{told.now(tips(now))} {tips(alone)}. {told.narrower(percent((now.high - now.low) / (alone.high - alone.low)))}</p>
       </div>
       <BandBar before={alone} after={now} />

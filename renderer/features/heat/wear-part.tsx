@@ -14,10 +14,13 @@ import styles from './heat.module.css';
 /** mm over the gap when new. Source: car manuals. */
 const LIMIT_OVER_NEW = 0.2;
 const METALS = ['nickel', 'platinum', 'iridium'] as const;
-const WIDTH = 760;
-const HEIGHT = 280;
+const WIDTH = 600;
+const HEIGHT = 260;
 const EDGE = { left: 72, right: 20, top: 12, bottom: 34 };
 const [LEFT, RIGHT, FOOT] = [EDGE.left, WIDTH - EDGE.right, HEIGHT - EDGE.bottom];
+
+/** Two figures: finer ones would claim too much. */
+const roughly = (at: number): number => Number(at.toPrecision(2));
 
 /** A running length in the person's units. */
 function useLength(): (at: number, unit: GapSet['unit']) => string {
@@ -51,7 +54,7 @@ function WearChart(props: ChartProps) {
   return (
     <svg className={styles.chart} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={wear.chart}>
       {[Math.min(...gaps), limit].map((tick) => <text key={tick} className={styles.tick} x={LEFT - 8} y={up(tick) + 5} textAnchor="end">{quantity('length', tick)}</text>)}
-      {[0, end / 2, end].map((tick) => <text key={tick} className={styles.tick} x={across(tick)} y={HEIGHT - 10} textAnchor={tick === end ? 'end' : tick === 0 ? 'start' : 'middle'}>{length(tick, unit)}</text>)}
+      {[0, end / 2, end].map((tick) => <text key={tick} className={styles.tick} x={across(tick)} y={HEIGHT - 10} textAnchor={tick === end ? 'end' : tick === 0 ? 'start' : 'middle'}>{length(roughly(tick), unit)}</text>)}
       <path className={styles.area} d={between(of('low'), of('high'))} />
       <g className={styles.rung} data-own=""><path d={line(of('middle'))} /></g>
       {from === 'default' && metal && last && (['low', 'middle', 'high'] as const).map((rate) => (
@@ -68,7 +71,7 @@ function Forecast({ set: { unit, readings }, limit, forecast }: ChartProps) {
   const { heat: { wear } } = useText();
   const length = useLength();
   const { from, early, likely, late, notes } = forecast;
-  const rough = (at: number): string => length(Number(at.toPrecision(2)), unit); // finer figures would claim too much
+  const rough = (at: number): string => length(roughly(at), unit);
   const bound = (at: number | undefined): string => (at === undefined ? wear.notBounded : rough(at));
   const last = readings.at(-1);
   const isOver = last !== undefined && last.gap >= limit;

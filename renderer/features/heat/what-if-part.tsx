@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import type { Learned } from '../../../core/heat/anchors.ts';
 import { lambdaReached, type Setting, type Slider } from '../../../core/heat/setting.ts';
 import { answerOf, type Answer } from '../../../core/heat/spark-answer.ts';
 import { MOST_GAP } from '../../../core/spark/reserve.ts';
@@ -12,7 +13,7 @@ import { TipScale, VoltageScale } from './band-scale.tsx';
 import type { HeatBench } from './bench.ts';
 import styles from './heat.module.css';
 import { HeatNotes } from './heat-notes.tsx';
-import { BasisMark, Wider } from './pieces.tsx';
+import { BasisMark, basisOf, Wider } from './pieces.tsx';
 import { Sliders } from './sliders.tsx';
 import { looksLike, placeOf } from './tip-likeness.ts';
 import { useHeatWords } from './use-words.ts';
@@ -65,14 +66,14 @@ function Numbers({ now, aside }: { now: Side; aside: Side | undefined }) {
   );
 }
 
-function Place({ answer: { tip } }: { answer: Answer }) {
+function Place({ answer: { tip }, learned }: { answer: Answer; learned: Learned }) {
   const { heat } = useText();
   const [coldest, hottest] = [placeOf(tip.low), placeOf(tip.high)];
   return (
     <>
       <p className={styles.place}>{heat.places[placeOf(tip.middle)]}</p>
       <p className={styles.soft}>{coldest !== hottest && heat.reaches(heat.places[coldest], heat.places[hottest])}</p>
-      <BasisMark basis={tip.basis} />
+      <BasisMark basis={basisOf(learned)} />
     </>
   );
 }
@@ -93,7 +94,7 @@ export function WhatIfPart(bench: HeatBench) {
           <section className={styles.now} aria-label={heat.now}>
             <div className={styles.numbers}>
               <h2>{heat.now}</h2>
-              <Place answer={answer.value} />
+              <Place answer={answer.value} learned={learned} />
               <TipScale now={answer.value.tip} aside={other?.ok ? other.value.tip : undefined} />
               <VoltageScale now={answer.value.demand} aside={other?.ok ? other.value.demand : undefined} available={answer.value.available} />
               <Numbers now={{ setting, answer: answer.value }} aside={other?.ok && aside !== undefined ? { setting: aside, answer: other.value } : undefined} />

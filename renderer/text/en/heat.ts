@@ -103,7 +103,7 @@ export const heat = {
   afterAnHour: 'Insulation after an hour of this',
   staysClean: 'stays clean',
   times,
-  basis: { predicted: 'predicted by the model alone', calibrated: 'corrected by this engine’s tips', measured: 'measured' },
+  basis: { predicted: 'predicted by the model alone', specified: 'predicted, set by the heat value asked for', calibrated: 'corrected by this engine’s tips', measured: 'measured' },
   places: { cold: 'gathers soot', window: 'cleans itself', hot: 'too hot', alarm: 'may light the charge by itself' },
   compare: 'Put aside to compare',
   drop: 'Stop comparing',
