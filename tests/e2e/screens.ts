@@ -74,6 +74,14 @@ export async function visitScreens(page: Page, address: string, each: (name: str
   }
 }
 
+/** Opens the program and goes to one of the screens. @throws when none has this name */
+export async function visitScreen(page: Page, address: string, name: string): Promise<void> {
+  await open(page, address);
+  const found = (await screens(page)).find((screen) => screen.name === name);
+  if (found === undefined) throw new Error(`no screen is called ${name}`);
+  await goTo(page, address, found.route);
+}
+
 /** An engine whose reading has just been started, so that every station is empty. Gives back its reading. */
 export async function addEmptyReading(page: Page, address: string): Promise<string> {
   await open(page, address);

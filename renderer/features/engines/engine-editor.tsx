@@ -5,7 +5,7 @@ import { navigate } from '../../app/use-route.ts';
 import { checkedDraft, drawable } from '../../state/engine-draft.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
-import { Button } from '../../ui/button.tsx';
+import { Button, ButtonLink } from '../../ui/button.tsx';
 import { Fold } from '../../ui/fold.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
@@ -99,7 +99,7 @@ export function EngineEditor({ id }: { id: string | null }) {
           <div className={styles.actions}>
             <Button look="main" type="submit">{edit.save}</Button>
             {editing.changed && <Button onClick={() => setEngineDraft(id ?? 'new', undefined)}>{edit.discard}</Button>}
-            <a href={hrefOf(id === null ? { page: 'shelf' } : { page: 'engine', id })}>{shell.back}</a>
+            <ButtonLink look="quiet" href={hrefOf(id === null ? { page: 'shelf' } : { page: 'engine', id })}>{shell.back}</ButtonLink>
           </div>
         </aside>
       </form>

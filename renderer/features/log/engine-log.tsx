@@ -10,6 +10,7 @@ import { ButtonLink } from '../../ui/button.tsx';
 import { Menu } from '../../ui/menu.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { ImportSheet, StartReading } from '../engines/index.ts';
+import { EmptyLog } from './empty-log.tsx';
 import { EngineFacts } from './engine-facts.tsx';
 import styles from './engine-log.module.css';
 import { ReadingRow } from './reading-row.tsx';
@@ -54,7 +55,7 @@ function Readings({ id }: { id: string }) {
     <section className={styles.log}>
       <h2>{page.log}</h2>
       {log?.engineId === id && readings.length === 0
-        ? <p className={styles.soft}>{page.empty}</p>
+        ? <EmptyLog />
         : <ul>{readings.map((reading) => <ReadingRow key={reading.id} reading={reading} />)}</ul>}
     </section>
   );

@@ -84,7 +84,15 @@ export const engines = {
     more: 'More',
     moreOf: (title: string): string => `More for ${title}`,
     log: 'Readings',
-    empty: 'No reading of this engine yet. Pull the plugs, keep them in order, and start one.',
+    empty: {
+      lead: 'No reading of this engine yet. So that the plugs tell something:',
+      steps: [
+        'Run it fully warm at the load you want to judge, on a dynamometer or a closed course where that load is high, and cut it clean.',
+        'Let it cool. Ignition off, blow out the wells, pull the plugs and keep them in the order of the cylinders.',
+        'Start a reading and say what you see on each tip. Nothing has to be filled in.',
+      ],
+      caution: 'Hot parts burn, ignition voltage can kill, fuel vapour burns. The engine maker\u2019s procedure comes first.',
+    },
     plugWanted: 'The plug it asks for',
     plugUnknown: 'Not noted. With thread, reach, seat and heat value noted, wrong plugs are found out.',
     shared: 'Cylinders that share a part',

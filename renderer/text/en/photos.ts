@@ -210,7 +210,7 @@ const library = {
   seen: 'Seen',
   all: 'all',
   unlaid: 'Not laid to a plug',
-  none: 'No photo here.',
+  none: 'No photo here. Photos are added at the station Photos of a reading.',
   total: (count: number): string => photosOf(count),
   open: (name: string, engine: string, place: string): string => [name, engine, place].filter(Boolean).join(', '),
 };
