@@ -1,11 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { conclude } from '../../../../core/inference/conclude.ts';
-import { diagnose } from '../../../../core/inference/diagnose.ts';
 import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
-import { findings as findingsFormat } from '../../../../shared/formats/findings.v1.ts';
-import { parseReadingSheet, type ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
-import { anySheet } from './any-sheet.ts';
+import type { ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
 import { FORBIDDING, sooty } from './guarded.ts';
 
 const hotter = (sheet: ReadingSheet, extra: Partial<ReadingSheet> = {}): number => conclude({ ...sheet, ...extra }, KNOWLEDGE).heat.step;
@@ -34,26 +30,4 @@ describe('a step toward hotter', () => {
     expect(hotter(sooty, { plugs: sooty.plugs.map((plug, i) => (i === 0 ? { ...plug, tip: { overall: 'looks normal' } } : plug)) })).not.toBe(1);
     expect(hotter(sooty, { plugs: sooty.plugs.map((plug) => ({ ...plug, fitted: { heatStepsFromSpecified: 1 } })) })).not.toBe(1);
   });
-});
-
-describe('findings', () => {
-  it('are made only of sheets that the strict format takes', () => {
-    fc.assert(
-      fc.property(anySheet, (sheet) => {
-        expect(parseReadingSheet(sheet)).toMatchObject({ ok: true });
-      }),
-      { numRuns: 2000 },
-    );
-  });
-
-  it('follow their format and are the same bytes every time', () => {
-    fc.assert(
-      fc.property(anySheet, (sheet) => {
-        const first = diagnose(sheet, { knowledge: KNOWLEDGE, digest: 'digest' });
-        expect(findingsFormat.safeParse(first).error).toBeUndefined();
-        expect(JSON.stringify(diagnose(sheet, { knowledge: KNOWLEDGE, digest: 'digest' }))).toBe(JSON.stringify(first));
-      }),
-      { numRuns: 60 },
-    );
-  }, 600_000);
 });
