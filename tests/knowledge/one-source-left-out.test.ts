@@ -5,7 +5,7 @@ import type { Knowledge, SourceId } from '../../core/knowledge/types.ts';
 import { SCORED, share, sheetOf, verdictMisses } from './documented.ts';
 
 /** A document that carries fewer lines alone than this cannot carry a judgement; leaving it out is not tried. */
-const CARRIES_MUCH = 15;
+const CARRIES_MUCH = 20;
 /** Most of all documented cases that may be lost with one document, in a hundred. */
 const POINTS = 5;
 

@@ -44,7 +44,7 @@ const CASES: readonly Told[] = [
     what: 'an outboard two-stroke that trolled all day, a whisker across the gap of one plug', source: 'W3, S17: long slow running, oil carbon',
     engine: { use: 'marine', cylinders: 2, cycle: 'two-stroke', mixture: { kind: 'carburettor' }, ignition: { kind: 'capacitor discharge' } },
     conditions: { fuel: 'two-stroke premix', duty: 'idle' }, symptoms: [{ what: 'misfire', cylinder: 2 }],
-    plugs: [tip({ noseColour: 'brown' }), tip({ noseColour: 'black', bridge: 'gap bridged' })],
+    plugs: [tip({ noseColour: 'brown', deposit: 'light dusting' }), tip({ noseColour: 'black', bridge: 'gap bridged' })],
     verdicts: [['normal'], ['bridged']], at: 1, causes: ['stop-start-bridge', 'premix-oily'], heat: [0],
   },
   {

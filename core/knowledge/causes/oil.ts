@@ -111,8 +111,8 @@ export const oilCauses: readonly Cause[] = [
     needs: { cycle: 'four-stroke', cylinders: 'several' },
     makes: [
       { condition: 'oil-wet', strength: 'usually', because: 'Oil passes everywhere.', source: ['S17', 'S16'] },
-      { condition: 'oil-ash', strength: 'rarely', because: 'Burnt oil leaves ash.', source: 'W12' },
-      { condition: 'hard-carbon', strength: 'rarely', because: 'At low speed oil and soot form a solid.', source: 'S01' },
+      { condition: 'oil-ash', strength: 'sometimes', because: 'Burnt oil leaves ash.', source: 'W12' },
+      { condition: 'hard-carbon', strength: 'sometimes', because: 'At low speed oil and soot form a solid.', source: 'S01' },
       { condition: 'core-bridged', strength: 'rarely', because: 'Poor oil control fills the space round the nose.', source: 'S14' },
       { condition: 'gap-bridged', strength: 'rarely', because: 'Oily carbon can close the gap.', source: ['S17', 'W3'] },
     ],
@@ -245,10 +245,7 @@ export const oilCauses: readonly Cause[] = [
       { symptom: 'blue smoke', strength: 'usually', because: 'Burnt oil smokes blue.', source: 'W13' },
       { symptom: 'rough idle', strength: 'sometimes', because: 'Oil fouls most at idle.', source: COMMON_PRACTICE },
     ],
-    moved: [
-      { by: { cycle: 'two-stroke' }, how: 'much likelier', because: 'It burns oil with its fuel.', source: 'W13' },
-      { by: { fuel: ['two-stroke premix'] }, how: 'likelier', because: 'The oil is in the fuel.', source: 'W13' },
-    ],
+    moved: [{ by: { cycle: 'two-stroke' }, how: 'much likelier', because: 'It burns oil with its fuel.', source: 'W13' }],
     cure: "Mix to the engine's ratio or reset the oil pump.",
     checks: ['fuel-check'],
   },

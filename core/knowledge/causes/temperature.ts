@@ -125,7 +125,7 @@ export const temperatureCauses: readonly Cause[] = [
     makes: [
       { condition: 'knock-early', strength: 'often', because: 'Fuel that knocks marks the plugs.', source: ['S68', 'W10'] },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
-      { condition: 'runs-hot', strength: 'rarely', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
+      { condition: 'runs-hot', strength: 'sometimes', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
       { condition: 'melted', strength: 'rarely', because: 'Knock heats a spot until it lights the charge.', source: 'S66' },
       { condition: 'blistered', strength: 'rarely', because: 'The wrong fuel is among the causes of an overheated plug.', source: ['S16', 'W6'] },
     ],
