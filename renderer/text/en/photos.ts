@@ -212,7 +212,8 @@ const library = {
   unlaid: 'Not laid to a plug',
   none: 'No photo here. Photos are added at the station Photos of a reading.',
   total: (count: number): string => photosOf(count),
-  open: (name: string, engine: string, place: string): string => [name, engine, place].filter(Boolean).join(', '),
+  /** Begins with the words below the picture, so that saying them finds it. */
+  open: (name: string, engine: string, place: string): string => `${engine} ${place}, ${name}`,
 };
 
 export const photos = {

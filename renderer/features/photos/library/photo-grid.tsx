@@ -1,5 +1,5 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { useEffect, type KeyboardEvent } from 'react';
+import { memo, useEffect, type KeyboardEvent } from 'react';
 import type { PhotoCard } from '../../../../shared/channels-photo.ts';
 import { photoAddress } from '../../../app/photo-door.ts';
 import { hrefOf } from '../../../app/route.ts';
@@ -15,7 +15,7 @@ const SUPPOSED = { width: 1200, height: 600 };
 /** Rows drawn beyond those in view, so that a quick turn of the wheel does not show bare ground. */
 const BEYOND = 3;
 
-function Card({ card, index }: { card: PhotoCard | undefined; index: number }) {
+const Card = memo(({ card, index }: { card: PhotoCard | undefined; index: number }) => {
   const { photos: { library: words, layOut }, tray, engines: { unnamed } } = useText();
   const engine = useStore((state) => state.engines.find(({ id }) => id === card?.engineId)?.engine.name);
   if (card === undefined) return <span className={styles.card} />;
@@ -24,11 +24,11 @@ function Card({ card, index }: { card: PhotoCard | undefined; index: number }) {
   return (
     <a className={styles.card} data-index={index} href={hrefOf({ page: 'reading', id: readingId, station: 'photos', field: id })} aria-label={words.open(name, engine ?? unnamed, where)} title={name}>
       <img src={photoAddress(id, 'small')} alt="" decoding="async" draggable={false} />
-      <span className={styles.engine}>{engine ?? unnamed}</span>
+      <span className={styles.engine}>{engine ?? unnamed}</span>{' '}
       <span className={styles.where}>{where}</span>
     </a>
   );
-}
+});
 
 const STEPS: Readonly<Record<string, (columns: number) => number>> = {
   ArrowLeft: () => -1, ArrowRight: () => 1, ArrowUp: (columns) => -columns, ArrowDown: (columns) => columns,
