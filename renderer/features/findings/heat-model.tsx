@@ -1,6 +1,5 @@
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import { useText } from '../../text/index.ts';
-import { formatBelief } from '../../text/numbers.ts';
 import { useQuantity } from '../../ui/use-quantity.ts';
 import styles from './heat-step.module.css';
 
@@ -17,7 +16,7 @@ function ModelTable({ model: { tips, tipsStep } }: { model: Model }) {
         {shown.map(({ step, at, lowC, highC, tooCold, tooHot }) => (
           <tr key={`${step} ${at}`}>
             <th scope="row">{text.row(text.plugs[step], text.at[at])}</th>
-            <td>{text.range(quantity('temperature', lowC), quantity('temperature', highC))}</td><td>{formatBelief(tooCold)}</td><td>{formatBelief(tooHot)}</td>
+            <td>{text.range(quantity('temperature', lowC), quantity('temperature', highC))}</td><td>{text.chance(tooCold)}</td><td>{text.chance(tooHot)}</td>
           </tr>
         ))}
       </tbody>

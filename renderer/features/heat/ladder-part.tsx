@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { hottestInside, ladderOf, LOADS, priceOf, type Rung } from '../../../core/heat/ladder.ts';
 import { LIMITS_OF_SOURCES, PRE_IGNITION, SELF_CLEANING, TOO_HOT, type SoftEdge } from '../../../core/thermal/limits.ts';
 import { useText } from '../../text/index.ts';
-import { formatBelief, formatDate } from '../../text/numbers.ts';
+import { formatDate } from '../../text/numbers.ts';
 import { Fold } from '../../ui/fold.tsx';
 import type { HeatBench } from './bench.ts';
 import styles from './heat.module.css';
@@ -25,7 +25,7 @@ function LadderTable({ rungs, step }: { rungs: readonly Rung[]; step: number }) 
           return (
             <tr key={rung.step} data-own={rung.step === step || undefined}>
               <th scope="row">{heat.steps(rung.step)}</th>
-              <td>{light && words.celsius(light.middle)}</td><td>{full && words.tips(full)}</td><td>{formatBelief(tooHot)}</td>
+              <td>{light && words.celsius(light.middle)}</td><td>{full && words.tips(full)}</td><td>{heat.chance(tooHot)}</td>
               <td>{cleansFrom === undefined ? heat.never : words.percent(cleansFrom)}</td>
             </tr>
           );
@@ -47,7 +47,7 @@ function Verdict({ rungs }: { rungs: readonly Rung[] }) {
       <h2>{heat.question}</h2>
       <p className={styles.answer}>
         {hottest === undefined || best === undefined ? heat.verdictNone
-          : [heat.verdict(best.step, formatBelief(best.tooHot)), best.cleansFrom === LOADS[0] ? heat.costFree : cost(best.cleansFrom, best.step)].join(' ')}
+          : [heat.verdict(best.step, heat.chance(best.tooHot)), best.cleansFrom === LOADS[0] ? heat.costFree : cost(best.cleansFrom, best.step)].join(' ')}
       </p>
       <p className={styles.soft}>{hottest !== undefined && hottest.step > 0 && `${heat.hotterNever(hottest.step)} `}{heat.notAdvice}</p>
     </div>

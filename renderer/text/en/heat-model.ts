@@ -21,6 +21,9 @@ const says: Readonly<Record<Model['says'], string>> = {
   'not computed': 'It was not asked.',
 };
 
+/** A chance as a whole percentage; never 0 or 100, which would claim certainty. @param share 0 to 1 */
+export const chance = (share: number): string => (share < 0.01 ? 'under 1 %' : share > 0.99 ? 'over 99 %' : `${Math.round(100 * share)} %`);
+
 /** Words of the thermal model's part in the heat advice. */
 export const heatModel = {
   tips: 'What the tips say',
@@ -34,5 +37,6 @@ export const heatModel = {
   at: { 'as recorded': 'as recorded', 'full load': 'at full load' } as Readonly<Record<Model['tips'][number]['at'], string>>,
   row: (plug: string, at: string): string => `${plug}, ${at}`,
   range: (low: string, high: string): string => `${low} to ${high}`,
+  chance,
   caution: 'Computed, not measured: good to about ±125 °C. The heat value asked for is taken to be about right at full load.',
 };

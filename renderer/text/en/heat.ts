@@ -3,6 +3,7 @@ import type { Band } from '../../../core/band.ts';
 import type { Lacking } from '../../../core/heat/recorded-running.ts';
 import type { LimitSource } from '../../../core/thermal/limits.ts';
 import { drive } from './heat-drive.ts';
+import { chance } from './heat-model.ts';
 import { air, spark, torque, wear } from './heat-parts.ts';
 
 const steps = (count: number): string => `${Math.abs(count)} step${Math.abs(count) === 1 ? '' : 's'} ${count > 0 ? 'hotter' : 'colder'}`;
@@ -88,6 +89,7 @@ export const heat = {
   sourcesOfLimits,
   table: { step: 'Heat value', light: 'at light load', full: 'at full load', hot: 'too hot at full load', cleans: 'cleans itself from' },
   never: 'at no load',
+  chance,
   band: (middle: string, low: string, high: string): string => `${middle} (${low} to ${high})`,
   now: 'At this running',
   tip: 'Insulator tip',

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
 import { FUELS } from '../../../../core/mixture/fuels.ts';
 import { App } from '../../../../renderer/app/app.tsx';
-import { hrefOf, STATIONS, type Route } from '../../../../renderer/app/route.ts';
+import { HEAT_PARTS, hrefOf, STATIONS, type Route } from '../../../../renderer/app/route.ts';
 import { useStore } from '../../../../renderer/state/store.ts';
 import { english, TextProvider } from '../../../../renderer/text/index.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
@@ -56,6 +56,11 @@ describe('with another catalogue, no word of this one is left', () => {
   it.each(['shelf', 'engine', 'engine-edit', 'engine-heat'] as const)('on the %s screen of an engine', async (page) => {
     const { engineId } = await library(oilyThirdSheet, nameless);
     expect(rawTextsIn(await show(page === 'shelf' ? { page } : { page, id: engineId }), known)).toEqual([]);
+  });
+
+  it.each(HEAT_PARTS)('on the %s part of the heat screen', async (part) => {
+    const { engineId } = await library(oilyThirdSheet, nameless);
+    expect(rawTextsIn(await show({ page: 'engine-heat', id: engineId, part }), known)).toEqual([]);
   });
 
   it.each(STATIONS)('at the station %s', async (station) => {

@@ -26,7 +26,7 @@ const bare = (text: string): string => text.replace(/[\d.,:;·+−–÷×()/<>�
 
 /** Units, sources by their letter, and months: the same in every language, or written by the language's own rules. */
 const NEUTRAL = new Set([
-  'mm', 'cm', 'kpa', 'psi', '°c', '°f', 'n·m', 'n m', 'lb ft', 'km', 'mi', 'in', 'h', 'kω', 'mω', 'kv', 'r min', 'min', 'ms', 's', 'λ', 'm', 'ft', '%', '°', 'w',
+  'mm', 'cm', 'kpa', 'psi', '°c', '°f', 'n·m', 'n m', 'lb ft', 'km', 'mi', 'in', 'h', 'kω', 'mω', 'kv', 'kn', 'lbf', 'r min', 'min', 'ms', 's', 'λ', 'm', 'ft', '%', '°', 'w',
   ...Array.from({ length: 12 }, (_, month) => new Date(2026, month).toLocaleDateString('en-GB', { month: 'long' }).toLowerCase()),
 ]);
 
