@@ -10,6 +10,7 @@ import { cited } from './cited.ts';
 import styles from './findings.module.css';
 import { HeatStep } from './heat-step.tsx';
 import { NextChecks } from './next-checks.tsx';
+import { useOnPaper } from './paper.ts';
 import { PlanList } from './plan-list.tsx';
 import { SourceList } from './source-list.tsx';
 import { StopNotices } from './stop-notices.tsx';
@@ -23,6 +24,7 @@ type Props = { readonly findings: Findings; readonly hrefOf: (check: NextCheck) 
 export function Answer({ findings, children }: { findings: Findings; children?: ReactNode }) {
   const text = useText().findings;
   const told = useTold();
+  const onPaper = useOnPaper();
   return (
     <>
       <div className={styles.opening}>
@@ -31,7 +33,7 @@ export function Answer({ findings, children }: { findings: Findings; children?: 
         <p className={styles.expert}>{text.expert}</p>
       </div>
       <StopNotices stop={findings.stop} />
-      {findings.followUp !== undefined && <WhatBecame followUp={findings.followUp} />}
+      {findings.followUp !== undefined && <WhatBecame followUp={findings.followUp} onPaper={onPaper} />}
       <PlanList plan={findings.plan} open={findings.plugs.some(({ verdict }) => verdict === 'undetermined')} />
       <HeatStep heat={findings.heat} />
     </>

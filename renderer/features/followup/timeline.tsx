@@ -7,6 +7,7 @@ import type { PlugPlace } from '../../../core/domain/plugs.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
 import { formatDate, formatNumber } from '../../text/numbers.ts';
+import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { toneOf, ToneShape } from '../../ui/judgement.tsx';
@@ -125,13 +126,16 @@ export function Timeline({ id }: { id: string }) {
   if (record === undefined) return <Notice title={text.shell.notHere}><a href={hrefOf({ page: 'shelf' })}>{text.shell.allEngines}</a></Notice>;
   const readings = timeline?.engineId === id ? timeline.readings : undefined;
   return (
-    <>
+    <div className={styles.page}>
       <EngineHead record={record} page="engine-time" />
       <div className={styles.timeline}>
-        <h2>{text.followUp.timeline}</h2>
+        <div className={styles.head}>
+          <h2>{text.followUp.timeline}</h2>
+          {readings !== undefined && readings.length > 1 && <Button onClick={() => window.print()}>{text.findings.print}</Button>}
+        </div>
         {readings === undefined && <p role="status">{text.followUp.loading}</p>}
         {readings !== undefined && (readings.length < 2 ? <p>{text.followUp.timelineEmpty}</p> : <Plugs key={id} readings={readings} />)}
       </div>
-    </>
+    </div>
   );
 }

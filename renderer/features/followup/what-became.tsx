@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { CureFollowed, FollowUp, PlugChange } from '../../../shared/formats/findings.v1.ts';
 import { hrefOf } from '../../app/route.ts';
 import { useStore } from '../../state/store.ts';
@@ -52,14 +53,20 @@ function Felt({ symptoms }: { symptoms: FollowUp['symptoms'] }) {
   );
 }
 
+/** Folded on the screen, laid open on paper. */
+function Folded({ title, summary, onPaper, children }: { title: string; summary?: string; onPaper: boolean; children: ReactNode }) {
+  if (onPaper) return <div><h3>{title}</h3>{children}</div>;
+  return <Fold title={title} {...(summary !== undefined && { summary })}>{children}</Fold>;
+}
+
 /** What the comparison rests on, for who wants to know. */
-function More({ followUp: { symptoms, cures, doubts } }: { followUp: FollowUp }) {
+function More({ followUp: { symptoms, cures, doubts }, onPaper }: { followUp: FollowUp; onPaper: boolean }) {
   const text = useText().followUp;
   const told = useTold();
   const done = cures.filter(({ outcome }) => outcome !== 'not done');
   if (symptoms.length + done.length + doubts.length === 0) return null;
   return (
-    <Fold title={text.more} summary={text.moreSummary(doubts.length)}>
+    <Folded title={text.more} summary={text.moreSummary(doubts.length)} onPaper={onPaper}>
       <div className={styles.more}>
         <Felt symptoms={symptoms} />
         {done.length > 0 && (
@@ -75,7 +82,7 @@ function More({ followUp: { symptoms, cures, doubts } }: { followUp: FollowUp })
           </div>
         )}
       </div>
-    </Fold>
+    </Folded>
   );
 }
 
@@ -83,7 +90,7 @@ function More({ followUp: { symptoms, cures, doubts } }: { followUp: FollowUp })
 const STILL_OF_USE = 0.1;
 
 /** This reading against the one before: the sentence, every plug that is not as sound as it was, and the cures; the rest is folded away. */
-export function WhatBecame({ followUp }: { followUp: FollowUp }) {
+export function WhatBecame({ followUp, onPaper = false }: { followUp: FollowUp; onPaper?: boolean }) {
   const text = useText().followUp;
   const told = useTold();
   const id = useStore((state) => state.reading?.id);
@@ -103,8 +110,8 @@ export function WhatBecame({ followUp }: { followUp: FollowUp }) {
       {untold && id !== undefined && (
         <p className={styles.note}><a href={hrefOf({ page: 'reading', id, station: 'run', field: 'since' })}>{text.noteDone}</a></p>
       )}
-      {moved.length > MANY && <Fold title={text.plugs}><ul className={styles.rows}><Plugs plugs={moved} /></ul></Fold>}
-      <More followUp={followUp} />
+      {moved.length > MANY && <Folded title={text.plugs} onPaper={onPaper}><ul className={styles.rows}><Plugs plugs={moved} /></ul></Folded>}
+      <More followUp={followUp} onPaper={onPaper} />
     </section>
   );
 }

@@ -86,3 +86,12 @@ describe('a cure', () => {
     expect(moved(after(fitted(1), fitted(1)))).toEqual([]);
   });
 });
+
+describe('a second look at the same', () => {
+  it('with nothing done and every check made again leaves every belief where it was: nothing counts twice', () => {
+    fc.assert(fc.property(anySheet, (sheet) => {
+      const [once, twice] = [beliefs(sheet, KNOWLEDGE), beliefs(after(sheet, sheet), KNOWLEDGE)];
+      for (const { id } of placesIn(networkFor(KNOWLEDGE, evidenceOf(sheet)))) expect(twice(id)).toBe(once(id));
+    }), { numRuns: 40 });
+  }, 600_000);
+});
