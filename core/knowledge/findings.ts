@@ -43,7 +43,7 @@ export type CylinderFindingValue<F extends CylinderFindingName> = (typeof CYLIND
 
 /** Weights of each value on a healthy plug. */
 export const HEALTHY_PLUG: { readonly [F in PlugFindingName]: Rest<(typeof PLUG_FINDINGS)[F]> } = {
-  noseColour: { white: 7, 'light grey': 18, 'light tan': 38, brown: 20, 'dark brown': 8, 'dark grey': 3, black: 0.7, yellow: 1, reddish: 0.4, greenish: 0.3 },
+  noseColour: { white: 7, 'light grey': 18, 'light tan': 38, brown: 20, 'dark brown': 8, 'dark grey': 3, black: 0.7, yellow: 1, reddish: 0.4, greenish: 0.15 },
   noseSurface: { bare: 30, 'fine powder': 60, 'matt soot': 1.5, wet: 0.8, 'glossy glaze': 0.8, crust: 0.8, blistered: 0.2, 'fused spots': 0.3 },
   deposit: {
     none: 35, 'light dusting': 55, 'carbon of unknown kind': 1, 'heavy tan': 1, 'dry soot': 0.8, 'wet oil': 0.3, 'wet fuel': 0.5, 'wet of unknown kind': 0.4,

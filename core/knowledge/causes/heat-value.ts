@@ -58,7 +58,7 @@ export const heatValueCauses: readonly Cause[] = [
     scope: 'engine',
     kind: 'heat value',
     heatStep: 'colder',
-    prior: 'common',
+    prior: 'occasional',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'A plug that cannot shed its heat runs white and blue.', source: ['S10', 'S11', 'S16'] },
       { condition: 'blistered', strength: 'sometimes', because: 'Under load it blisters.', source: ['S16', 'S17'] },

@@ -443,11 +443,11 @@ export const ignitionCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'ignition',
-    prior: 'common',
+    prior: 'occasional',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'Advance raises chamber and tip temperature.', source: ['S16', 'S17', 'W6', 'S28'] },
       { condition: 'blistered', strength: 'sometimes', because: 'Far too early it burns plugs.', source: 'S16' },
-      { condition: 'knock-early', strength: 'sometimes', because: 'Over-advance is a cause of detonation.', source: ['S68', 'S59'] },
+      { condition: 'knock-early', strength: 'often', because: 'Over-advance is a cause of detonation.', source: ['S68', 'S59'] },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
       { condition: 'melted', strength: 'rarely', because: 'Early firing may end in pre-ignition.', source: 'S66' },
     ],

@@ -362,7 +362,7 @@ export const mixtureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'mixture',
-    prior: 'common',
+    prior: 'occasional',
     makes: [
       {
         condition: 'runs-hot',
@@ -425,7 +425,7 @@ export const mixtureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'mixture',
-    prior: 'occasional',
+    prior: 'rare',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'Air that no fuel was metered for weakens every cylinder.', source: ['S16', 'W6', 'W10'] },
       { condition: 'blistered', strength: 'rarely', because: 'At load, where plugs burn, there is little vacuum to draw false air.', source: COMMON_PRACTICE },
@@ -455,7 +455,7 @@ export const mixtureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'mixture',
-    prior: 'occasional',
+    prior: 'rare',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: 'Too little fuel leans every cylinder.', source: ['S16', 'W6', 'W10'] },
       { condition: 'knock-early', strength: 'sometimes', because: 'Starved at load it knocks.', source: 'S68' },

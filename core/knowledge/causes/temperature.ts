@@ -12,7 +12,7 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'temperature',
-    prior: 'occasional',
+    prior: 'rare',
     makes: [
       { condition: 'runs-hot', strength: 'usually', because: "A hot head cannot take the plug's heat.", source: ['S16', 'S17', 'W6'] },
       { condition: 'blistered', strength: 'sometimes', because: 'At load the plugs blister.', source: 'S16' },
@@ -121,9 +121,9 @@ export const temperatureCauses: readonly Cause[] = [
     ],
     scope: 'engine',
     kind: 'detonation',
-    prior: 'common',
+    prior: 'occasional',
     makes: [
-      { condition: 'knock-early', strength: 'often', because: 'Fuel that knocks marks the plugs.', source: ['S68', 'W10'] },
+      { condition: 'knock-early', strength: 'usually', because: 'Fuel that knocks marks the plugs.', source: ['S68', 'W10'] },
       { condition: 'knock-broken', strength: 'sometimes', because: 'Knock at load goes on to breakage.', source: ['S68', 'W10'] },
       { condition: 'runs-hot', strength: 'sometimes', because: 'Knock scrubs off the cool film and heats the tip.', source: 'S66' },
       { condition: 'melted', strength: 'rarely', because: 'Knock heats a spot until it lights the charge.', source: 'S66' },
@@ -284,7 +284,7 @@ export const temperatureCauses: readonly Cause[] = [
     kind: 'deposit',
     prior: 'rare',
     makes: [
-      { condition: 'knock-early', strength: 'often', because: 'Carbon raises the compression and holds heat.', source: ['S18', 'S66'] },
+      { condition: 'knock-early', strength: 'sometimes', because: 'Carbon raises the compression and holds heat.', source: ['S18', 'S66'] },
       { condition: 'splash-fouled', strength: 'often', because: 'It lets go and hits the plugs.', source: 'S14' },
       { condition: 'blistered', strength: 'hardly ever', because: 'Glowing carbon burns plugs.', source: 'S66' },
       { condition: 'runs-hot', strength: 'rarely', because: 'Carbon holds heat in the chamber.', source: 'S66' },
