@@ -3,7 +3,7 @@ import { evidenceOf } from '../inference/evidence.ts';
 import { barsFor } from '../inference/stop-rules.ts';
 import type { Bar } from '../knowledge/types.ts';
 import { earlierSheet } from './earlier-reading.ts';
-import { heatStepsTaken } from './heat-step-taken.ts';
+import { heatValueChanged } from './heat-step-taken.ts';
 
 const ONE_STEP_A_TRIAL: Bar = {
   id: 'step-taken-since',
@@ -23,5 +23,5 @@ export function barsFromBefore(bars: readonly Bar[], sheet: ReadingSheet, now: r
   if (before === undefined) return [];
   const told = new Set(now.map(({ sign }) => sign));
   const seenThen = barsFor(bars, evidenceOf(before)).filter(({ sign }) => !told.has(sign)).map((bar) => ({ ...bar, sign: `${bar.sign}, at the reading before` }));
-  return [...seenThen, ...(heatStepsTaken(sheet).size > 0 ? [ONE_STEP_A_TRIAL] : [])];
+  return [...seenThen, ...(heatValueChanged(sheet) ? [ONE_STEP_A_TRIAL] : [])];
 }

@@ -10,7 +10,7 @@ import { limitsOf } from './comparable.ts';
 import { curesFollowed, marksOf, unknownCures, type Changed } from './cure-outcome.ts';
 import { curesOn } from './cures-done.ts';
 import { earlierSheet } from './earlier-reading.ts';
-import { heatStepsTaken } from './heat-step-taken.ts';
+import { heatStepsTaken, heatValueChanged } from './heat-step-taken.ts';
 import { symptomChanges } from './symptom-change.ts';
 import { faultsOf, plugChange, type PlugThen } from './plug-change.ts';
 
@@ -76,7 +76,7 @@ function summaryOf(changes: readonly Changed[]): string {
 function heatLine(sheet: ReadingSheet): string | undefined {
   const taken = [...heatStepsTaken(sheet)];
   const [first] = taken;
-  if (first === undefined) return undefined;
+  if (first === undefined) return heatValueChanged(sheet) ? 'The heat value was changed since the reading before; by how many steps is not noted at both readings.' : undefined;
   const steps = first[1];
   const even = taken.length === sheet.plugs.length && taken.every(([, other]) => other === steps);
   const size = (n: number): string => `${numberWords(Math.abs(n))} ${Math.abs(n) === 1 ? 'step' : 'steps'} ${n > 0 ? 'hotter' : 'colder'}`;

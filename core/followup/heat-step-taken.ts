@@ -17,3 +17,7 @@ export function heatStepsTaken({ since, plugs }: ReadingSheet): ReadonlyMap<Plug
     return change === 0 ? [] : [[key, change]];
   }));
 }
+
+/** The heat value was changed since the reading before, be it by a number of steps that was noted or by one that was not. */
+export const heatValueChanged = (sheet: ReadingSheet): boolean =>
+  sheet.since !== undefined && (heatStepsTaken(sheet).size > 0 || (sheet.conditions?.tags ?? []).includes('heat step changed'));

@@ -146,6 +146,14 @@ describe('the heat value', () => {
     expect(followed(after(set(-2), set(-1))).heat).toContain('Every plug stands one step hotter than at the reading before');
   });
 
+  it('goes no step either when it was changed by steps that nobody noted', () => {
+    const changed = { ...set(-1), conditions: { ...set(-1).conditions, tags: ['heat step changed' as const] } };
+    const unknown = { ...set(-1), plugs: set(-1).plugs.map(({ fitted: _, ...plug }) => plug) };
+    expect(findingsOf(changed).heat.step).toBe(1);
+    expect(findingsOf(after(unknown, changed)).heat.step).toBe(0);
+    expect(followed(after(unknown, changed)).heat).toContain('by how many steps is not noted');
+  });
+
   it('goes no step hotter while the reading before shows oil', () => {
     const oil = { ...set(-1), plugs: set(-1).plugs.map((plug, i) => (i === 2 ? { ...plug, tip: oily } : plug)) };
     expect(findingsOf(after(oil, set(-1))).heat.step).toBe(0);
