@@ -1,6 +1,6 @@
 import type { PlugKey } from '../../core/domain/plugs.ts';
 import type { FittedPlug } from '../../shared/formats/engine.ts';
-import type { Conditions, Cure, CylinderCheck, Measured, Since } from '../../shared/formats/reading-sheet.v1.ts';
+import type { Conditions, Cure, CylinderCheck, Measured, PlugReading, Since } from '../../shared/formats/reading-sheet.v1.ts';
 import type { ConditionTag, SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { FacetName, FacetValue, Overall } from '../../shared/vocabulary/tip.ts';
 
@@ -9,6 +9,7 @@ type FieldOf<T, Fixed> = { [F in keyof T]-?: Fixed & { readonly field: F; readon
 type FacetAction = { [F in FacetName]: { readonly type: 'tip'; readonly plug: PlugKey; readonly facet: F; readonly value: FacetValue<F> | undefined } }[FacetName];
 
 export type Swap = NonNullable<CylinderCheck['swaps']>[number];
+export type PhotoFinding = NonNullable<PlugReading['photo']>[number];
 export type Substitution = NonNullable<CylinderCheck['substitutions']>[number];
 
 /** Everything a person can do to a reading. */
@@ -21,6 +22,8 @@ export type ReadingAction =
   | { readonly type: 'clearTip'; readonly plug: PlugKey }
   | FieldOf<Measured, { readonly type: 'measured'; readonly plug: PlugKey }>
   | { readonly type: 'fitted'; readonly plugs: readonly PlugKey[]; readonly fitted: FittedPlug | undefined }
+  /** What a photo shows of one facet counts beside what was seen, or no longer. */
+  | { readonly type: 'photo'; readonly plug: PlugKey; readonly found: PhotoFinding; readonly on: boolean }
   | { readonly type: 'note'; readonly plug: PlugKey; readonly text: string }
   | { readonly type: 'plugOff'; readonly plug: PlugKey }
   | { readonly type: 'plugOn'; readonly plug: PlugKey }

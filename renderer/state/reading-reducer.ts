@@ -85,6 +85,8 @@ function applyToPlug(sheet: ReadingSheet, action: ReadingAction): ReadingSheet {
     case 'clearTip': return changePlug(sheet, action.plug, (plug) => withField(plug, 'tip', undefined));
     case 'measured': return changePlug(sheet, action.plug, (plug) => withField(plug, 'measured', withField(plug.measured ?? {}, action.field, action.value)));
     case 'fitted': return action.plugs.reduce((next, key) => changePlug(next, key, (plug) => withField(plug, 'fitted', action.fitted)), sheet);
+    case 'photo': return changePlug(sheet, action.plug, (plug) => (
+      withField(plug, 'photo', toggled(plug.photo, action.found, action.on, (a, b) => a.facet === b.facet))));
     case 'note': return changePlug(sheet, action.plug, (plug) => withField(plug, 'note', action.text));
     case 'plugOff': return { ...sheet, plugs: sheet.plugs.filter((plug) => keyOf(plug) !== action.plug) };
     case 'plugOn': return changePlug(sheet, action.plug, (plug) => plug);

@@ -114,7 +114,7 @@ const onRim = ({ x, y, r }: Circle, degrees: number): Point => ({ x: x + r * Mat
 
 type Props = { readonly parts: PhotoParts; readonly view: View; readonly onDone: (parts: PhotoParts) => void };
 
-/** The parts with handles. What is moved is seen at once and handed on when it comes to rest. */
+/** The parts with handles. What is moved is seen at once and handed on when it comes to rest; other parts than before begin anew. */
 export function PartsHandles({ parts, view, onDone }: Props) {
   const { parts: words } = useText().photos;
   const [{ from, draft }, setState] = useState({ from: parts, draft: parts });

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Point } from '../../../../core/photo/pixels.ts';
 import type { PhotoRecord } from '../../../../shared/channels-photo.ts';
 import { useText } from '../../../text/index.ts';
@@ -20,7 +20,7 @@ import styles from './photo.module.css';
 import type { Hand } from './hand.ts';
 
 function Overlay({ photo, view, hand, shown }: { photo: PhotoRecord; view: View; hand: Hand; shown: boolean }) {
-  const parts = partsOf(photo);
+  const parts = useMemo(() => partsOf(photo), [photo]);
   const doubtful = photo.geometry === null && (photo.measure?.geometry.confidence ?? 0) < SURE.trust;
   const { white } = photo;
   return (
