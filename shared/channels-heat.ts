@@ -6,7 +6,7 @@ import { HEAT_PROBES, MODEL_FUELS, TIP_SIGNS } from './vocabulary/heat.ts';
 const id = z.uuid();
 
 /** A running that the heat model is asked about. Load is the share of the air the engine could take; boost is above the air outside. */
-export const heatSetting = record({
+const heatSetting = record({
   load: amount('a share', 0.05, 1),
   rpm: amount('r/min', 100, 20_000),
   lambda: amount('a lambda', 0.5, 1.8),
@@ -23,7 +23,7 @@ export const heatSetting = record({
 export type HeatSetting = z.output<typeof heatSetting>;
 
 /** What somebody entered by hand: what a tip showed, what a thermocouple read, or a setting kept with a note. */
-export const heatEntry = z.discriminatedUnion('kind', [
+const heatEntry = z.discriminatedUnion('kind', [
   record({ kind: z.literal('sign'), sign: oneOf(TIP_SIGNS), setting: heatSetting }),
   record({ kind: z.literal('probe'), probe: oneOf(HEAT_PROBES), celsius: amount('°C', -50, 1200), setting: heatSetting }),
   record({ kind: z.literal('note'), note: text(4000), setting: heatSetting }),

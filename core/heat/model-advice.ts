@@ -12,7 +12,7 @@ import { assumedWords, lackingWords, modelWords } from './words.ts';
 
 type Step = -1 | 0 | 1;
 export type ModelPart = NonNullable<Findings['heat']['model']>;
-export type ModelTip = ModelPart['tips'][number];
+type ModelTip = ModelPart['tips'][number];
 type At = ModelTip['at'];
 
 /** Below this chance of being too hot the model speaks against a colder plug. Grade: judgement. */

@@ -33,7 +33,7 @@ const MODEL_FUEL: Readonly<Record<Fuel, ModelFuel>> = {
 };
 
 /** Steps of the fitted plugs from the heat value the engine maker asks for; undefined where it was not noted, `several` where they differ. */
-export function fittedStep({ plugs }: ReadingSheet): number | 'several' | undefined {
+function fittedStep({ plugs }: ReadingSheet): number | 'several' | undefined {
   const steps = plugs.flatMap(({ fitted }) => {
     const step = fitted?.heatStepsFromSpecified ?? (fitted?.matchesSpecified === true ? 0 : undefined);
     return step === undefined ? [] : [step];

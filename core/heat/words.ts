@@ -1,6 +1,9 @@
+import type { Findings } from '../../shared/formats/findings.v1.ts';
 import type { Assumed } from '../band.ts';
-import type { ModelPart, ModelTip } from './model-advice.ts';
 import type { Lacking } from './recorded-running.ts';
+
+type ModelPart = NonNullable<Findings['heat']['model']>;
+type ModelTip = ModelPart['tips'][number];
 
 /** What a record lacks, as it is written in findings. */
 export const lackingWords: Readonly<Record<Lacking, string>> = {

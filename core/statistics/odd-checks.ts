@@ -3,7 +3,7 @@ import type { CylinderCheck } from '../../shared/formats/reading-sheet.v1.ts';
 import { differentialLoss, medianOf, oddCylinder } from './odd-cylinder.ts';
 
 /** Measurements that every cylinder of an engine should share. */
-export const ODD_CHECKS = ['compression', 'leak-down', 'differential', 'exhaust'] as const;
+const ODD_CHECKS = ['compression', 'leak-down', 'differential', 'exhaust'] as const;
 export type OddCheck = (typeof ODD_CHECKS)[number];
 
 /** What a set of measurements shows: the one cylinder that differs, that none is shown to, or that there are too few to say. */

@@ -7,7 +7,7 @@ type Column = { readonly name: 'time' | keyof Leg; readonly least: number; reado
 const REST: readonly Column[] = [{ name: 'rpm', least: 300, most: 16_000 }, { name: 'load', least: 20, most: 100 }, { name: 'lambda', least: 0.5, most: 1.8 }];
 const LEG_COLUMNS: readonly Column[] = [{ name: 'seconds', least: 1, most: 3600, whole: true }, ...REST];
 /** 4 h; longer than any drive from cold that matters. */
-export const LONGEST = 4 * 3600;
+const LONGEST = 4 * 3600;
 const LOG_COLUMNS: readonly Column[] = [{ name: 'time', least: 0, most: 1e9 }, ...REST];
 const MOST_LEGS = 200;
 const MOST_SAMPLES = 20_000;

@@ -40,7 +40,7 @@ function Unknowns({ part, aircraft }: { part: HeatPart; aircraft: boolean }) {
     <section className={styles.unknowns}>
       <h2>{heat.unknowns}</h2>
       <ul>{heat.unknown[part].map((one) => <li key={one}>{one}</li>)}</ul>
-      <p><strong>{heat.first}{STEPS_ON.includes(part) && ` ${heat.oneStep}`}{aircraft && ` ${heat.aircraft}`}</strong></p>
+      <p><strong>{heat.first}{STEPS_ON.includes(part) && ` ${heat.oneStep} ${heat.road}`}{aircraft && ` ${heat.aircraft}`}</strong></p>
     </section>
   );
 }

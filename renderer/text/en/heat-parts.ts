@@ -43,7 +43,6 @@ export const wear = {
   none: 'No kept reading notes a gap together with the kilometres or hours on the plugs. Note both at the next reading.',
   metal: 'Metal of the electrodes',
   metals: { nickel: 'nickel', platinum: 'platinum', iridium: 'iridium' },
-  metalUnknown: 'not noted',
   assumedMetal: 'not noted; chosen here',
   chart: 'Gap over the running length: readings, line, 95 % interval of one more reading or the usual rates of the metal, and the limit; the text says the values',
   limitLine: 'limit',
@@ -93,5 +92,4 @@ export const torque = {
   turn: 'A turn moves the plug in by',
   turns: { 'gasket new': 'new gasket, half a turn', 'gasket used': 'used gasket, a twelfth of a turn', cone: 'conical seat, a sixteenth of a turn' },
   first: 'The engine maker’s torque comes first. Threads clean and dry unless the maker says otherwise; cold engine; start by hand.',
-  kilonewton: (value: string): string => `${value} kN`,
 };

@@ -1,5 +1,4 @@
 import type { Input, Note } from '../../../core/band.ts';
-import type { Band } from '../../../core/band.ts';
 import type { Lacking } from '../../../core/heat/recorded-running.ts';
 import type { LimitSource } from '../../../core/thermal/limits.ts';
 import { drive } from './heat-drive.ts';
@@ -43,7 +42,6 @@ const sourcesOfLimits: Readonly<Record<LimitSource, string>> = {
 const running = (speed: string, load: string, lambda: string, advance: string): string => `${speed}, ${load} load, lambda ${lambda}, ${advance} advance`;
 
 export const heat = {
-  title: 'Heat and spark',
   titleOf: (engine: string): string => `Heat and spark · ${engine}`,
   rail: 'Parts of heat and spark',
   parts: {
@@ -146,7 +144,6 @@ export const heat = {
     none: 'Nothing yet: the model stands alone.',
   },
   lacking,
-  inputs,
   note: ({ kind, of }: Note, value: string, least: string, most: string): string =>
     (kind === 'assumed' ? `${inputs[of]} was not recorded, ${value} is assumed.` : `${inputs[of]} ${value} lies outside ${least} to ${most}.`),
   wider: 'The band is wider:',
@@ -186,5 +183,3 @@ export const heat = {
   aircraft: 'Aircraft: only plugs of the approved list, fitted by or under a licensed person. Nothing on this page permits another.',
   road: 'No full-load reading on public roads: a dynamometer or a closed course.',
 };
-
-export type HeatBand = Band<number>;
