@@ -82,7 +82,7 @@ export const CHECKS: readonly Check[] = [
     scope: 'engine',
     minutes: 20,
     tells: {
-      looksFor: ['fuel-pressure-low', 'fuel-pressure-high', 'pump-diaphragm-torn', 'injection-kept-rich', 'fuel-dirty', 'no-fuel'],
+      looksFor: ['fuel-pressure-low', 'fuel-pressure-high', 'pump-diaphragm-torn', 'injection-kept-rich', 'no-fuel'],
       finds: 'almost always',
       falselyFinds: 'rarely',
     },

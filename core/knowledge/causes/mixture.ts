@@ -505,7 +505,7 @@ export const mixtureCauses: readonly Cause[] = [
       { by: { tag: 'stored long' }, how: 'likelier', because: 'Fuel ages in store.', source: COMMON_PRACTICE },
     ],
     cure: 'Drain tank and bowl, clean filter and jets, fill with fresh fuel.',
-    checks: ['fuel-pressure'],
+    checks: ['fuel-check'],
   },
   {
     id: 'no-fuel',

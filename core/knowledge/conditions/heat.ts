@@ -169,7 +169,7 @@ export const heatConditions: readonly Condition[] = [
     cure: 'Stop. Look at piston and valves, then plug type, timing, cooling, mixture and fuel. Do not restart until it is found.',
     heatRule: 'never first',
     shows: [
-      { finding: 'centreElectrode', is: 'melted', strength: 'usually', because: 'The centre melts first, round as wax.', source: ['S14', 'W6'] },
+      { finding: 'centreElectrode', is: 'melted', strength: 'almost always', because: 'The centre melts first, round as wax.', source: ['S14', 'W6'] },
       { finding: 'centreElectrode', is: 'missing', strength: 'rarely', because: 'It may be gone altogether; mostly a molten stump is left.', source: FROM_MEMORY },
       { finding: 'groundElectrode', is: 'melted', strength: 'usually', because: 'The strap melts with it.', source: ['S14', 'W6'] },
       { finding: 'groundElectrode', is: 'broken off', strength: 'rarely', because: 'What is left of the strap may fall off; the stump is molten.', source: FROM_MEMORY },
