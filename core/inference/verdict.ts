@@ -54,14 +54,15 @@ function thermalOf(belief: PlugBelief, conditions: readonly Condition[]): PlugVe
 
 /**
  * The judgement on one plug. Two faults may both hold, so a rival counts against the first only where one must give way:
- * normal against any fault, or two faults that do not reach a half together.
+ * normal against all faults taken together, or two faults that do not reach a half together.
  */
 export function judge(belief: PlugBelief, conditions: readonly Condition[], anythingSeen: boolean): PlugVerdict {
   const beliefs = verdictBeliefs(belief, conditions);
   const thermal = thermalOf(belief, conditions);
   const ranked = [...beliefs].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
   const [first, second] = ranked as [[Verdict, number], [Verdict, number]];
-  const open = !anythingSeen || first[1] < LEAST_BELIEF || (first[1] < 0.5 + LEAST_MARGIN && first[1] - second[1] < LEAST_MARGIN);
+  const rival = first[0] === 'normal' ? 1 - first[1] : second[1];
+  const open = !anythingSeen || first[1] < LEAST_BELIEF || (first[1] < 0.5 + LEAST_MARGIN && first[1] - rival < LEAST_MARGIN);
   if (open) return { verdict: 'undetermined', also: [], belief: anythingSeen ? first[1] : 0, thermal, beliefs };
   const also =
     first[0] === 'normal'
