@@ -1,7 +1,7 @@
 import type { Geometry } from './geometry.ts';
 import { MIXED_FROM } from './mixed-light.ts';
 import { LEAST_STRAP } from './parts.ts';
-import { SMALLEST_BORE_FOR_SPECKS } from './specks.ts';
+import { SMALLEST_BORE_FOR_SPECKS, SOFT_FROM } from './specks.ts';
 import type { PatchFault, WhiteReference } from './white.ts';
 
 const PATCH_WORDS: Record<PatchFault, string> = {
@@ -37,11 +37,13 @@ export function doubtsAbout(circumstances: Circumstances): readonly string[] {
 
 type Lines = readonly (string | undefined)[];
 
-function aboutGeometry({ bore, strap, noseFitted, confidence }: Geometry): Lines {
+function aboutGeometry({ bore, strap, noseFitted, confidence, several, softness }: Geometry): Lines {
   const tilt = Math.hypot(bore.c2, bore.s2) / bore.r;
   return [
     confidence < 0.7 ? 'the rings are not certain; check the circles before you trust the numbers' : undefined,
     noseFitted ? undefined : 'the edge of the nose could not be followed; its usual share of the bore was taken',
+    several ? 'more than one plug, or something like one, is in the picture; check that the right one was measured' : undefined,
+    softness > SOFT_FROM && bore.r >= SMALLEST_BORE_FOR_SPECKS ? 'the picture is blurred at the shell; specks and grain were not judged' : undefined,
     strap.score < LEAST_STRAP ? 'no ground electrode was recognised, or several; it may lie within what was measured' : undefined,
     tilt > 0.045 ? 'the plug was seen from the side (more than about 25 degrees); take the picture end-on' : undefined,
     bore.r < SMALLEST_BORE_FOR_SPECKS ? 'the plug is small in the picture; specks cannot be counted' : undefined,

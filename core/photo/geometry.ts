@@ -13,4 +13,8 @@ export type Geometry = {
   /** End of the centre electrode; only a guess where the strap hides it or its edge cannot be seen. */
   readonly electrode: Ring;
   readonly confidence: number;
+  /** Another plug, or something like one, is in the picture. */
+  readonly several: boolean;
+  /** How far the edge of the bore is spread out, as a share of its radius: a blurred picture, or a worn edge. */
+  readonly softness: number;
 };

@@ -10,7 +10,7 @@ import { medianOf } from './order.ts';
 import { LEAST_STRAP, type Parts } from './parts.ts';
 import type { PixelImage } from './pixels.ts';
 import { colourOf, electrodePlaces, flankPlaces, nosePlaces, rimPlaces, strapPlaces, type RegionColour } from './regions.ts';
-import { SMALLEST_BORE_FOR_SPECKS, textureOf, type Texture } from './specks.ts';
+import { SMALLEST_BORE_FOR_SPECKS, SOFT_FROM, textureOf, type Texture } from './specks.ts';
 import { brightLight } from './bright-light.ts';
 import { suggestionsFrom, type Suggestion } from './suggest.ts';
 import { surfaceGrid } from './surface-grid.ts';
@@ -70,14 +70,14 @@ function measuredAt(image: PixelImage, geometry: Geometry, { white, colour }: Gi
   const dark = darkness(pixels);
   const middle = medianOf(pixels.l.slice());
   const reference = colour ? balance.reference : { kind: 'none' as const };
-  const texture = geometry.bore.r < SMALLEST_BORE_FOR_SPECKS ? undefined : textureSeen(image, geometry, balance, dark);
+  const texture = geometry.bore.r < SMALLEST_BORE_FOR_SPECKS || geometry.softness > SOFT_FROM ? undefined : textureSeen(image, geometry, balance, dark);
   const coloured = colour ? colouredParts(image, geometry, metal, balance, pixels, dark) : { regions: {} };
   const { nose } = coloured.regions;
   const light = { clipped: shareOf(pixels.clipped, (one) => one === 1), dark: shareOf(pixels.l, (l) => l < NEARLY_BLACK), ...coloured.mixed };
   const examined = Math.min(1, pixels.l.length / (Math.PI * geometry.nose.r ** 2));
   const rimDarkness = darkness(labOfPixels(image, metal.rim, balance)).coverage;
   const parts = { ...(nose && { nose }), ...texture, ...coloured.line };
-  const seen = { located: geometry.confidence, reference: reference.kind, darkCoverage: dark.coverage, rimDarkness, ...parts };
+  const seen = { located: geometry.confidence, clipped: light.clipped, reference: reference.kind, darkCoverage: dark.coverage, rimDarkness, ...parts };
   return {
     confidence: geometry.confidence,
     doubts: doubtsAbout({ geometry, reference, ...aboutWhite, colourless: !colour, light, noseLightness: middle, examined }),

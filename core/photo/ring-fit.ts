@@ -83,6 +83,29 @@ export function brighterOutside(plane: Plane, { x, y, r, c2, s2 }: Ring): number
   return brighter / AROUND.count;
 }
 
+/** Reach of the look at an edge, as a share of the radius to both sides. */
+const EDGE_REACH = 0.16;
+
+/** Over how much of its radius the edge of a ring rises: its whole step over its steepest slope, median over the directions that show one. */
+export function softnessOf(plane: Plane, ring: Ring): number {
+  const { x, y, r, c2, s2 } = ring;
+  const steps = Math.max(8, Math.ceil(2 * EDGE_REACH * r));
+  const widths: number[] = [];
+  const levels = new Float32Array(steps + 1);
+  for (let d = 0; d < AROUND.count; d += 2) {
+    const radius = r + c2 * (AROUND.cosTwice[d] ?? 0) + s2 * (AROUND.sinTwice[d] ?? 0);
+    for (let i = 0; i <= steps; i += 1) {
+      const at = radius * (1 - EDGE_REACH + (2 * EDGE_REACH * i) / steps);
+      levels[i] = sampled(plane, x + at * (AROUND.cos[d] ?? 0), y + at * (AROUND.sin[d] ?? 0));
+    }
+    let steepest = 0;
+    for (let i = 1; i < steps; i += 1) steepest = Math.max(steepest, ((levels[i + 1] ?? 0) - (levels[i - 1] ?? 0)) / 2);
+    const step = quantileOf(levels.slice(steps / 2), 0.8) - quantileOf(levels.slice(0, steps / 2), 0.2);
+    if (step > 10 * LEAST_STEP && steepest > 0) widths.push(((step / steepest) * 2 * EDGE_REACH) / steps);
+  }
+  return widths.length === 0 ? 0 : quantileOf(Float32Array.from(widths), 0.5);
+}
+
 const termsOf = (d: number): readonly number[] => [1, AROUND.cos[d] ?? 0, AROUND.sin[d] ?? 0, AROUND.cosTwice[d] ?? 0, AROUND.sinTwice[d] ?? 0];
 const TERMS = Array.from({ length: AROUND.count }, (_, d) => termsOf(d));
 

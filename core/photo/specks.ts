@@ -8,6 +8,8 @@ type Blob = { readonly cells: readonly number[]; readonly touchingEdge: number }
 
 /** Specks smaller than this in the picture cannot be told from noise: bore radius in pixels. */
 export const SMALLEST_BORE_FOR_SPECKS = 80;
+/** The same where the edge of the bore is spread over more than this share of its radius: the largest specks are half as wide. */
+export const SOFT_FROM = 0.09;
 
 /** Counts dark isolated spots and measures the grain of a surface; `inDeposit` names cells of a dark deposit, where neither is looked for. */
 export function textureOf(grid: SurfaceGrid, boreRadius: number, inDeposit: (cell: number) => boolean): Texture {

@@ -12,6 +12,8 @@ type SuggestionOf<F extends FacetName> = { readonly facet: F; readonly value: Fa
 /** What was seen; a part that was not examined is absent. `located` is the confidence in the geometry. */
 export type Seen = {
   readonly located: number;
+  /** Share of the nose that is overexposed. */
+  readonly clipped: number;
   readonly reference: WhiteReference['kind'];
   readonly nose?: RegionColour;
   readonly darkCoverage: number;
@@ -23,6 +25,8 @@ export type Seen = {
 
 /** How far a colour name is to be trusted on each kind of reference: shares of right names on drawn pictures, rounded down. */
 const TRUST: Record<WhiteReference['kind'], number> = { patch: 0.85, estimated: 0.7, none: 0.4 };
+/** Where more of the nose is overexposed, its colour is that of the sensor's limit. */
+const CLIPPED_TELLS_NOTHING = 0.4;
 const SPECKS_THAT_COUNT = 3;
 const CRUST_GRAIN = 2.3;
 
@@ -33,11 +37,11 @@ export function suggestionsFrom(seen: Seen): readonly Suggestion[] {
   return found.filter((one) => one !== undefined).map((one) => ({ ...one, belief: Math.round(100 * one.belief * seen.located) / 100 }));
 }
 
-function colourOf({ nose, darkCoverage, reference }: Seen): Suggestion | undefined {
-  if (nose === undefined) return undefined;
+function colourOf({ nose, darkCoverage, reference, clipped }: Seen): Suggestion | undefined {
+  if (nose === undefined || clipped > CLIPPED_TELLS_NOTHING) return undefined;
   const value = noseColourName({ tint: nose.tint, lightest: nose.lab[0], dark: darkCoverage });
   const because = `nose L* ${nose.lab[0].toFixed(0)}, chroma ${strengthOf(nose.tint).toFixed(2)} of L* + 16, hue ${hueAngleOf(nose.tint).toFixed(0)} degrees, ${percent(darkCoverage)} dark`;
-  return { facet: 'noseColour', value, belief: TRUST[reference], because };
+  return { facet: 'noseColour', value, belief: TRUST[reference] * (1 - clipped), because };
 }
 
 function coverageOf({ darkCoverage }: Seen): Suggestion {
