@@ -15,6 +15,17 @@ const DISPUTED: readonly (readonly [what: string, place: string, against: string
   ['how much compressions may differ', 'compression-test', 'W4'],
   ['whether a leak-down figure alone condemns a cylinder', 'leak-down-test', 'S53'],
   ['the resistance of a lead', 'ignition-measure', 'S21'],
+  ['how much compressions of a low-compression engine may differ', 'compression-test', 'S19'],
+  ['how far below the mean an aircraft cylinder may lie', 'compression-test', 'S22'],
+  ['how much leak-down is too much on a car', 'leak-down-test', 'W20'],
+  ['how much leak-down a study guide allows, from one version to the next', 'leak-down-test', 'S58'],
+  ['whether plug threads are fitted dry', 'seat-and-torque-look', 'W15'],
+  ['whether plug threads are fitted dry in salt water', 'seat-and-torque-look', 'W11'],
+  ['whether plug threads are fitted dry in aircraft', 'seat-and-torque-look', 'S53'],
+  ['whether lean or rich cruising leads up the plugs', 'leaded-cool-running moved by lean running in cruise', 'S07'],
+  ['whether a hotter plug may follow persistent oil', 'oil-on-the-tip', 'S16'],
+  ['what colour liquefied gas leaves', 'gas-brown shows noseColour brown', 'common practice'],
+  ['whether a stain above the crimp is harmless', 'corona-stained shows body corona stain', 'common practice'],
 ];
 
 describe('sources that differ', () => {

@@ -305,7 +305,8 @@ export const ignitionCauses: readonly Cause[] = [
     synonyms: [
       'defective spark plug', 'bad plug', 'faulty plug', 'plug breaks down when hot', 'plug internally shorted', 'plug failed',
       'internal short in the plug', 'insulation breakdown in the plug', 'manufacturing defect of the plug', 'gas leaks through the plug',
-      'insulator seal leaks', 'spark plug faulty', 'plug breaks down under pressure', 'plug insulation fails when hot', 'shell not crimped tight',
+      'insulator seal leaks', 'spark plug faulty', 'plug breaks down under pressure', 'plug insulation fails when hot',
+      'gas leaks past the crimp',
     ],
     scope: 'plug',
     kind: 'ignition',
