@@ -152,6 +152,10 @@ function tipsAdvice(grounds: HeatGrounds): Advice {
   };
 }
 
+/** A tip looks like something that the thermal model knows nothing of. */
+const knowsNothing = ({ stopped, plugs }: HeatGrounds): boolean =>
+  stopped || plugs.some(({ read, verdict }) => read && verdict !== 'too hot' && BARRED.includes(verdict));
+
 /** Tips and model disagree: stay. The model can take a step back, it never adds one, so no guard is weakened by it. */
 const stayed = (advice: Advice, model: ModelPart): Advice => ({
   ...advice,
@@ -170,6 +174,6 @@ const stayed = (advice: Advice, model: ModelPart): Advice => ({
  */
 export function heatAdvice(grounds: HeatGrounds): Advice {
   const advice = tipsAdvice(grounds);
-  const model = modelAdvice(grounds.sheet, advice.step, barsOnHotter(grounds).length > 0 && advice.step === 0);
+  const model = modelAdvice(grounds.sheet, advice.step, knowsNothing(grounds));
   return { ...(advice.step !== 0 && model.standing === 'disagrees' ? stayed(advice, model) : advice), model };
 }

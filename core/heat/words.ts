@@ -42,6 +42,7 @@ const STANDING: Readonly<Record<ModelPart['standing'], (step: ModelPart['tipsSte
 /** The model's part of the advice in plain words: how it stands to the tips, what it says, and what it computed. */
 export function modelWords({ step, says, standing, tips }: { readonly step: ModelPart['tipsStep'] } & Pick<ModelPart, 'says' | 'standing' | 'tips'>): string[] {
   const neighbour = step === 0 ? 1 : step;
-  const shown = tips.filter((tip) => tip.step === 0 || (tip.at === 'full load' && tip.step === neighbour));
+  const full = tips.find((tip) => tip.step === 0 && tip.at === 'full load');
+  const shown = tips.filter((tip) => (tip.at === 'full load' ? tip.step === 0 || tip.step === neighbour : tip.step === 0 && tip.middleC !== full?.middleC));
   return [...(says === 'overridden' ? [] : [STANDING[standing](step)]), SAYS[says], ...shown.map(tipLine)];
 }

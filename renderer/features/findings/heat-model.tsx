@@ -8,7 +8,9 @@ type Model = NonNullable<Findings['heat']['model']>;
 function ModelTable({ model: { tips, tipsStep } }: { model: Model }) {
   const text = useText().findings.heatModel;
   const quantity = useQuantity();
-  const shown = tips.filter(({ step, at }) => step === 0 || (at === 'full load' && (tipsStep === 0 || step === tipsStep)));
+  const full = tips.find(({ step, at }) => step === 0 && at === 'full load');
+  const isOther = ({ lowC, highC }: Model['tips'][number]): boolean => lowC !== full?.lowC || highC !== full.highC;
+  const shown = tips.filter((tip) => (tip.at === 'full load' ? tip.step === 0 || tipsStep === 0 || tip.step === tipsStep : tip.step === 0 && isOther(tip)));
   return (
     <table className={styles.model} aria-label={text.model}>
       <thead><tr><td /><th scope="col">{text.heads.plug}</th><th scope="col">{text.heads.cold}</th><th scope="col">{text.heads.hot}</th></tr></thead>

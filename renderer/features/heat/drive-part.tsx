@@ -30,6 +30,13 @@ function useRows(): (answer: DriveAnswer) => readonly (readonly [string, string]
   ];
 }
 
+/** Whether the drive fouls the plug, gathers soot slowly, or burns off what the cold start laid down: then a repeat leaves the nose as it was. */
+function lessonOf({ foulsAfter, insulation }: DriveAnswer): 'fouls' | 'slowly' | 'clean' {
+  if (foulsAfter !== undefined) return 'fouls';
+  const [middle, last] = [insulation[REPEATS / 2 - 1] ?? 0, insulation[REPEATS - 1] ?? 0];
+  return last < 0.7 * middle ? 'slowly' : 'clean';
+}
+
 /** What the drive does to the nose, in sentences, charts and numbers. */
 const Outcome = memo(({ answer, learned }: { answer: DriveAnswer; learned: Learned }) => {
   const { heat: { drive } } = useText();
@@ -39,7 +46,7 @@ const Outcome = memo(({ answer, learned }: { answer: DriveAnswer; learned: Learn
     <section className={styles.block} aria-label={drive.title}>
       <p className={styles.answer}>{drive.fouls(foulsAfter)}</p>
       <p className={styles.lead}>
-        {drive.why(sooting, (windows.middle.inside + windows.middle.above) / seconds)} {foulsAfter === undefined ? drive.lesson.clean : drive.lesson.fouls}
+        {drive.why(sooting, (windows.middle.inside + windows.middle.above) / seconds)} {drive.lesson[lessonOf(answer)]}
       </p>
       <BasisMark basis={basisOf(learned)} />
       <DriveChart answer={answer} />

@@ -49,6 +49,7 @@ export const drive = {
   why: (sooting: number, cleaning: number): string => `For ${part(sooting)} of the drive the mixture is rich and the tip too cold to burn soot off; for ${part(cleaning)} of it the tip cleans itself.`,
   lesson: {
     fouls: 'That is why short trips foul a good plug: each cold start lays soot down, and the trip ends before the tip is hot enough to burn it off. One long drive cleans; a hotter plug would only hide it.',
+    slowly: 'Soot gathers slowly here and little of it is burnt off: in time such drives foul the plug as well. A longer, harder drive cleans it.',
     clean: 'The tip stays hot long enough to burn off what the cold start laid down.',
   },
   caution: 'Dry soot only. Do not rank neighbouring heat values by it.',
