@@ -1,22 +1,11 @@
 import type { CauseFinding, Fact } from '../../shared/formats/findings.v1.ts';
 import type { Scope } from '../../shared/vocabulary/verdicts.ts';
-import { placesWords, placeWords } from '../domain/words.ts';
-import { givesKey, makesKey, showsKey } from '../knowledge/line-keys.ts';
-import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
-import type { CylinderEvidence, Evidence, Observation } from './evidence.ts';
+import type { Cause, Knowledge } from '../knowledge/types.ts';
 import { focusOn } from './focus.ts';
-import { strengthOf, type Instance } from './network.ts';
+import type { Instance } from './network.ts';
+import { piecesOf, type Piece, type Said } from './pieces.ts';
 import type { Solution } from './posterior.ts';
-
-/** One observation, or the same observation on several plugs, that can be taken away. */
-type Piece = {
-  readonly about: string;
-  readonly words: string;
-  readonly finding: string;
-  readonly value: string;
-  readonly cylinders: readonly number[];
-  readonly without: Evidence;
-};
+import { linksOf, reason } from './reasons.ts';
 
 const CLOSEST = 1e-9;
 const logOdds = (p: number): number => {
@@ -28,143 +17,15 @@ const logOdds = (p: number): number => {
 const LEAST_BITS = 0.05;
 const MOST_FACTS = 8;
 
-function withoutObservations(evidence: Evidence, gone: ReadonlySet<Observation>): Evidence {
-  const keep = <O extends Observation>(seen: readonly O[]): readonly O[] => (seen.some((o) => gone.has(o)) ? seen.filter((o) => !gone.has(o)) : seen);
-  const cylinders = evidence.cylinders.map((c): CylinderEvidence => {
-    const touched = [c.seen, ...c.plugs.map((plug) => plug.seen)].some((seen) => seen.some((o) => gone.has(o)));
-    return touched ? { ...c, seen: keep(c.seen), plugs: c.plugs.map((plug) => ({ ...plug, seen: keep(plug.seen), from: plug.from ?? plug.seen })) } : c;
-  });
-  return { ...evidence, cylinders };
-}
-
-type Placed = { readonly observation: Observation; readonly cylinder: number; readonly where: string };
-
-const observationsOf = (evidence: Evidence): Placed[] =>
-  evidence.cylinders.flatMap((c) => [
-    ...c.plugs.flatMap((plug) => plug.seen.map((observation) => ({ observation, cylinder: c.cylinder, where: placeWords(plug.place) }))),
-    ...c.seen.map((observation) => ({ observation, cylinder: c.cylinder, where: `cylinder ${c.cylinder}` })),
-  ]);
-
-function pieceOf(evidence: Evidence, placed: readonly Placed[]): Piece {
-  const first = placed[0] as Placed;
-  const where = placesWords(placed.map((p) => p.where));
-  return {
-    about: first.observation.path,
-    words: `${where}: ${first.observation.words}`,
-    finding: first.observation.finding,
-    value: first.observation.value,
-    cylinders: [...new Set(placed.map((p) => p.cylinder))],
-    without: withoutObservations(evidence, new Set(placed.map((p) => p.observation))),
-  };
-}
-
-/** Every single observation on the cylinders asked for. */
-const singlePieces = (evidence: Evidence, cylinders: readonly number[]): Piece[] =>
-  observationsOf(evidence)
-    .filter((p) => cylinders.includes(p.cylinder))
-    .map((p) => pieceOf(evidence, [p]));
-
-/** Like observations on several plugs as one piece: what a shared cause is judged by. */
-function groupedPieces(evidence: Evidence): Piece[] {
-  const groups = new Map<string, Placed[]>();
-  for (const placed of observationsOf(evidence)) {
-    const key = `${placed.observation.finding}=${placed.observation.value}${placed.observation.sure ? '' : '?'}`;
-    groups.set(key, [...(groups.get(key) ?? []), placed]);
-  }
-  return [...groups.values()].map((group) => pieceOf(evidence, group));
-}
-
-function symptomPieces(evidence: Evidence): Piece[] {
-  const engine = [
-    ...evidence.present.map((symptom): Piece => ({
-      about: 'symptoms',
-      words: symptom,
-      finding: 'symptom',
-      value: symptom,
-      cylinders: [],
-      without: { ...evidence, present: evidence.present.filter((s) => s !== symptom) },
-    })),
-    ...evidence.absent.map((symptom): Piece => ({
-      about: 'symptomsAbsent',
-      words: `no ${symptom}`,
-      finding: 'symptom',
-      value: symptom,
-      cylinders: [],
-      without: { ...evidence, absent: evidence.absent.filter((s) => s !== symptom) },
-    })),
-  ];
-  const local = evidence.cylinders.flatMap((c) =>
-    c.symptoms.map((symptom): Piece => ({
-      about: 'symptoms',
-      words: `cylinder ${c.cylinder}: ${symptom}`,
-      finding: 'symptom',
-      value: symptom,
-      cylinders: [c.cylinder],
-      without: {
-        ...evidence,
-        cylinders: evidence.cylinders.map((other) => (other === c ? { ...c, symptoms: c.symptoms.filter((s) => s !== symptom) } : other)),
-      },
-    })),
-  );
-  return [...engine, ...local];
-}
-
-/** `lines`: what leads from the cause to the finding, by the keys of the knowledge's lines. */
-type Link = {
-  readonly finding?: string;
-  readonly symptom?: string;
-  readonly is?: string;
-  readonly because: string;
-  readonly lines: readonly string[];
-  readonly by: readonly string[];
-};
-
-type Owner = Pick<Condition, 'id' | 'gives'> & { readonly shows: readonly (Cause['shows'][number] | Condition['shows'][number])[] };
-
-const added = ({ addedBy }: { readonly addedBy?: string }): readonly string[] => (addedBy === undefined ? [] : [addedBy]);
-
-const ownLinks = ({ id, shows, gives }: Owner): Link[] => [
-  ...shows.map((link) => ({ ...link, lines: [showsKey(id, link)], by: added(link) })),
-  ...gives.map((link) => ({ ...link, lines: [givesKey(id, link)], by: added(link) })),
-];
-
-function linksOf(cause: Cause, conditions: readonly Condition[]): Link[] {
-  const made = [...cause.makes].sort((a, b) => strengthOf(b) - strengthOf(a)).flatMap((link) => {
-    const condition = conditions.filter(({ id }) => id === link.condition);
-    return condition.flatMap(ownLinks).map((own) => ({ ...own, lines: [makesKey(cause.id, link), ...own.lines], by: [...added(link), ...own.by] }));
-  });
-  return [...ownLinks(cause), ...made];
-}
-
-type Reason = Pick<Fact, 'because' | 'lines' | 'addedBy'>;
-
-/** @param link the line that the reason rests on */
-const restingOn = ({ lines, by }: Link, because: string): Reason => ({ because, lines: [...lines], ...(by.length > 0 && { addedBy: [...new Set(by)].join(', ') }) });
-
-function reason(all: readonly Link[], piece: Piece, supports: boolean): Reason {
-  const links = all.filter(
-    (link) => link.finding === piece.finding || (piece.finding === 'symptom' && link.symptom === piece.value),
-  );
-  const same = links.find((link) => link.symptom === piece.value || link.is === piece.value);
-  if (supports) return same === undefined ? { because: 'It speaks more against the rival causes than against this one.' } : restingOn(same, same.because);
-  if (same !== undefined) return restingOn(same, 'A rival cause explains it better.');
-  const expected = links[0];
-  return expected?.is === undefined
-    ? { because: 'Other causes explain it better.' }
-    : restingOn(expected, `With this cause one would rather see "${expected.is}". ${expected.because}`);
-}
-
 /** All removals, solved once and shared by every cause's explanation. `with`: beliefs with nothing removed, by the same reckoning. */
 export type Removals = { readonly with: Solution['belief']; readonly removed: readonly Removed[] };
-type Removed = { readonly piece: Piece; readonly without: Solution['belief']; readonly grouped: boolean };
+type Removed = { readonly piece: Piece; readonly without: Solution['belief'] };
 
 /** @param troubled cylinders whose single observations are taken away one by one */
 export function removalsFor(solution: Solution, troubled: readonly number[]): Removals {
   const { evidence } = solution;
   const solve = focusOn(solution);
-  const singles = [...singlePieces(evidence, troubled), ...symptomPieces(evidence)].map((piece) => ({ piece, grouped: false }));
-  const groups = groupedPieces(evidence).filter((piece) => piece.cylinders.length > 1).map((piece) => ({ piece, grouped: true }));
-  return { with: solve(evidence).belief, removed: [...singles, ...groups].map((r) => ({ ...r, without: solve(r.piece.without).belief })) };
+  return { with: solve(evidence).belief, removed: piecesOf(evidence, troubled).map((piece) => ({ piece, without: solve(piece.without).belief })) };
 }
 
 const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
@@ -185,17 +46,33 @@ function circumstanceFacts(instance: Instance): Fact[] {
 }
 
 /** Observations elsewhere bear on a local cause only through shared ones; observations here are what its reader looks at. */
-function concerns(instance: Instance, { piece, grouped }: Removed): boolean {
-  if (piece.cylinders.length === 0) return true;
-  return instance.cylinders.length > 1
-    ? grouped || !instance.cylinders.some((n) => !piece.cylinders.includes(n)) || piece.cylinders.every((n) => instance.cylinders.includes(n))
-    : !grouped && piece.cylinders.includes(instance.cylinders[0] as number);
+function concerns({ cylinders }: Instance, { kind, cylinders: where }: Piece): boolean {
+  if (where.length === 0) return true;
+  if (cylinders.length === 1) return kind !== 'alike' && where.length === 1 && where[0] === cylinders[0];
+  return kind === 'alike' || !cylinders.some((n) => !where.includes(n)) || (kind === 'one' && where.every((n) => cylinders.includes(n)));
 }
 
-/** Groups replace the single observations they are made of. */
-function withoutParts(removals: readonly Removed[]): readonly Removed[] {
-  const grouped = new Set(removals.filter((r) => r.grouped).map((r) => `${r.piece.finding}=${r.piece.value}`));
-  return removals.filter((r) => r.grouped || !grouped.has(`${r.piece.finding}=${r.piece.value}`) || r.piece.finding === 'symptom');
+type Weighed = { readonly piece: Piece; readonly bits: number };
+
+/** Likes on several plugs replace the single observations that they are made of. */
+function withoutSingles(weighed: readonly Weighed[]): readonly Weighed[] {
+  const key = ({ finding, value }: Said): string => `${finding}=${value}`;
+  const alike = new Set(weighed.filter(({ piece }) => piece.kind === 'alike').flatMap(({ piece }) => piece.said.map(key)));
+  return weighed.filter(({ piece }) => piece.kind !== 'one' || piece.said[0]?.finding === 'symptom' || !piece.said.some((said) => alike.has(key(said))));
+}
+
+/** Findings taken together must say so much more than they do one by one to be told as one. Bits, chosen. */
+const REPEATED = 0.5;
+
+/** Where findings repeat each other, all of them together replace the single ones. */
+function withoutRepeats(weighed: readonly Weighed[]): readonly Weighed[] {
+  const telling = weighed.filter(({ piece, bits }) => {
+    if (piece.kind !== 'together') return false;
+    const apart = weighed.filter((other) => piece.parts.includes(other.piece.words)).reduce((sum, other) => sum + other.bits, 0);
+    return bits > 0 ? bits - Math.max(0, apart) > REPEATED : Math.min(0, apart) - bits > REPEATED;
+  });
+  const replaced = new Set(telling.flatMap(({ piece }) => piece.parts));
+  return weighed.filter((one) => (one.piece.kind === 'together' ? telling.includes(one) : !replaced.has(one.piece.words)));
 }
 
 const round = (bits: number): number => Math.round(bits * 1000) / 1000;
@@ -204,12 +81,13 @@ const round = (bits: number): number => Math.round(bits * 1000) / 1000;
 export function explainCause(instance: Instance, solution: Solution, removals: Removals, knowledge: Knowledge): CauseFinding {
   const belief = solution.belief(instance);
   const before = logOdds(removals.with(instance));
-  const fit = removals.removed.filter((r) => concerns(instance, r));
+  const weighed = removals.removed
+    .filter(({ piece }) => concerns(instance, piece))
+    .map(({ piece, without }): Weighed => ({ piece, bits: before - logOdds(without(instance)) }));
   const links = linksOf(instance.cause, knowledge.conditions);
-  const facts = (instance.cylinders.length > 1 ? withoutParts(fit) : fit).map(({ piece, without }): Fact => {
-    const bits = before - logOdds(without(instance));
-    return { about: piece.about, text: piece.words, bits, ...reason(links, piece, bits > 0) };
-  });
+  const facts = withoutRepeats(withoutSingles(weighed)).map(({ piece, bits }): Fact => ({
+    about: piece.about, text: piece.words, bits, ...reason(links, piece.said, bits > 0),
+  }));
   const all = [...circumstanceFacts(instance), ...facts].map((f) => ({ ...f, bits: round(f.bits) })).filter((f) => Math.abs(f.bits) >= LEAST_BITS);
   const ranked = all.sort((a, b) => Math.abs(b.bits) - Math.abs(a.bits) || (a.text < b.text ? -1 : 1));
   const sources = new Set(
