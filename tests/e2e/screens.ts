@@ -2,6 +2,7 @@ import type { Page } from 'playwright-core';
 import { ENGINE_PAGES, HEAT_PARTS, hrefOf, PLACES, SHELVES, STATIONS, type Route } from '../../renderer/app/route.ts';
 import type { Channel } from '../../shared/channel-names.ts';
 import type { EngineRecord, Input, Output } from '../../shared/channels.ts';
+import type { PhotoRecord } from '../../shared/channels-photo.ts';
 import { radialReading } from '../fixtures/radial-eighteen.ts';
 import { callFrom } from './library-steps.ts';
 
@@ -36,15 +37,21 @@ const ofReading = (name: string, id: string): readonly Screen[] => [
   { name: `${name}-keys`, route: { page: 'reading', id, station: 'plugs' }, keys: '?' },
 ];
 
+const ofPhoto = (name: string, photo: PhotoRecord | undefined): readonly Screen[] =>
+  (photo ? [{ name: `${name}-photo`, route: { page: 'reading', id: photo.readingId, station: 'photos', field: photo.id } }] : []);
+
 /** The screens worth a picture: every place, all pages of one engine, and the stations of one reading of each engine with the sheets over it. */
 async function screens(page: Page): Promise<readonly Screen[]> {
   const engines = await answered(page, 'engine.list', null);
   const readings = await Promise.all(engines.map(async (record) => {
     const [newest, before] = await answered(page, 'reading.list', { engineId: record.id });
-    return { name: shortName(record), reading: before ?? newest };
+    const reading = before ?? newest;
+    const [photo] = reading ? await answered(page, 'photo.list', { readingId: reading.id }) : [];
+    return { name: shortName(record), reading, photo };
   }));
   const typical = engines.find(({ engine }) => engine.cylinders === 4 && engine.layout === 'inline') ?? engines[0];
-  return [...onlyPlaces, ...(typical ? ofEngine(typical.id) : []), ...readings.flatMap(({ name, reading }) => (reading ? ofReading(name, reading.id) : []))];
+  const read = readings.flatMap(({ name, reading, photo }) => (reading ? [...ofReading(name, reading.id), ...ofPhoto(name, photo)] : []));
+  return [...onlyPlaces, ...(typical ? ofEngine(typical.id) : []), ...read];
 }
 
 async function open(page: Page, address: string): Promise<void> {
@@ -60,10 +67,12 @@ export async function goTo(page: Page, address: string, route: Route): Promise<v
   await page.waitForTimeout(300);
 }
 
-/** Opens the program and goes through every screen, calling back when each has settled. */
-export async function visitScreens(page: Page, address: string, each: (name: string) => Promise<void>): Promise<void> {
+type Visit = (name: string) => Promise<void>;
+
+/** Opens the program and goes through every screen, or those that `which` admits, calling back when each has settled. */
+export async function visitScreens(page: Page, address: string, each: Visit, which: (name: string) => boolean = () => true): Promise<void> {
   await open(page, address);
-  for (const { name, route, keys } of await screens(page)) {
+  for (const { name, route, keys } of (await screens(page)).filter((screen) => which(screen.name))) {
     await goTo(page, address, route);
     if (keys !== undefined) {
       await page.locator('#bench :focus').or(page.locator('#bench')).last().press(keys);

@@ -28,17 +28,23 @@ export function useEnginePhotos(engineId: string): EnginePhotos {
   const [problem, setProblem] = useState<AppError | null>(null);
   const log = useStore((state) => state.log);
   const loadLog = useStore((state) => state.loadLog);
+  const there = log?.engineId === engineId;
+  /** Fetched anew when the screen is opened, and when another library or engine took its place. */
   useEffect(() => {
     let left = false;
     void loadLog(engineId).then((error) => { if (!left && error !== null) setProblem(error); });
+    return () => { left = true; };
+  }, [engineId, loadLog, there]);
+  useEffect(() => {
+    let left = false;
     void everyPhoto(engineId).then((found) => {
       if (left) return;
       if ('code' in found) setProblem(found);
       else setPhotos(found);
     });
     return () => { left = true; };
-  }, [engineId, loadLog]);
-  if (photos === null || log?.engineId !== engineId) return { readings: null, problem };
+  }, [engineId]);
+  if (photos === null || !there) return { readings: null, problem };
   const readings = log.readings.map((reading) => ({ reading, photos: photos.filter(({ readingId }) => readingId === reading.id) }));
   return { readings: readings.filter((each) => each.photos.length > 0).toSorted((a, b) => (dayOf(a.reading) < dayOf(b.reading) ? 1 : -1)), problem };
 }

@@ -12,6 +12,7 @@ import { radialReading } from '../../../fixtures/radial-eighteen.ts';
 import { oilyThird, oilyThirdSheet } from '../../../fixtures/told-findings.ts';
 import type { FakeHost } from '../support/fake-host.ts';
 import { freshPage } from '../support/page.ts';
+import { measure as photoMeasure, photo } from '../photos/photo.ts';
 import { rawTextsIn, stringsIn } from './raw-texts.ts';
 import { markedCatalogue } from './pseudo-catalogue.ts';
 
@@ -97,6 +98,24 @@ describe('with another catalogue, no word of this one is left', () => {
     const body = await show({ page: 'knowledge', shelf: 'here', entry: id });
     await screen.findByRole('heading', { name: /What spoke in/ });
     expect(rawTextsIn(body, known)).toEqual([]);
+  });
+
+  it('among the photos of a reading, at one of them, over the years and in the library of all', async () => {
+    const { engineId, id } = await library(oilyThirdSheet, nameless);
+    const marked = { name: '⟦photo⟧', engineId, camera: '⟦camera⟧', measure: photoMeasure({ suggests: [], light: { clipped: 0.1, dark: 0, mixed: 9 }, specks: 2, grain: 1.2 }) };
+    const older = await useStore.getState().startReading(engineId);
+    host.photos.set('a', photo({ ...marked, id: 'a', readingId: id, place: { cylinder: 3, position: 'only' }, annotations: [{ kind: 'text', x: 1, y: 1, words: '⟦words⟧' }] }));
+    host.photos.set('b', photo({ ...marked, id: 'b', readingId: id, measure: null, measured: false }));
+    if (older.ok) host.photos.set('c', photo({ ...marked, id: 'c', readingId: older.value, place: { cylinder: 3, position: 'only' }, colour: 'cmyk' }));
+    for (const route of [
+      { page: 'reading', id, station: 'photos' }, { page: 'reading', id, station: 'photos', field: 'a' }, { page: 'reading', id, station: 'photos', field: 'b' },
+      { page: 'engine-photos', id: engineId }, { page: 'photos' },
+    ] as const) {
+      const body = await show(route);
+      expect(body.innerHTML).toContain(route.page === 'photos' ? '⟦3 photos⟧' : '⟦photo⟧');
+      expect(rawTextsIn(body, known)).toEqual([]);
+      cleanup();
+    }
   });
 
   it('among the errands of a reading', async () => {
