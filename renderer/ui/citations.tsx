@@ -8,11 +8,14 @@ import styles from './citations.module.css';
 import { CloseGlyph } from './glyphs.tsx';
 import { sourceOf } from './sources.ts';
 
+/** All that rests on a source. */
+const allOn = (id: string): string => hrefOf({ page: 'knowledge', shelf: 'sources', entry: id });
+
 function Citation({ id }: { id: string }) {
   const text = useText().findings.sources;
   const source = sourceOf(id);
-  if (id === COMMON_PRACTICE) return <span className={styles.honest}>{text.commonPractice}</span>;
-  if (id === FROM_MEMORY) return <span className={styles.honest}>{text.fromMemory}</span>;
+  if (id === COMMON_PRACTICE) return <a className={styles.honest} href={allOn(id)}>{text.commonPractice}</a>;
+  if (id === FROM_MEMORY) return <a className={styles.honest} href={allOn(id)}>{text.fromMemory}</a>;
   if (id === OWN_LINE) return <span className={styles.honest}>{text.own}</span>;
   if (source === undefined) return <span className={styles.honest}>{id}</span>;
   return (
@@ -21,7 +24,7 @@ function Citation({ id }: { id: string }) {
       <Popover.Portal>
         <Popover.Content className={styles.sheet} sideOffset={4} collisionPadding={12} aria-label={text.open(id)}>
           <p className={styles.title}>{source.title}</p>
-          <p className={styles.read}>{text.read(source.read)} <a href={hrefOf({ page: 'knowledge', shelf: 'sources', entry: id })}>{text.all}</a></p>
+          <p className={styles.read}>{text.read(source.read)} <a href={allOn(id)}>{text.all}</a></p>
           <Popover.Close asChild><GlyphButton name={text.close}><CloseGlyph /></GlyphButton></Popover.Close>
         </Popover.Content>
       </Popover.Portal>

@@ -16,7 +16,7 @@ export type Hands = {
 /** The name of what has the focus, as a screen reader would say it. */
 async function focused(page: Page): Promise<string> {
   const said = await page.locator(':focus').or(page.locator('body')).last().ariaSnapshot();
-  return /^- \w+ "(.*?)"/.exec(said)?.[1] ?? '';
+  return /^- '?\w+ "(.*?)"/.exec(said)?.[1] ?? '';
 }
 
 const MOST_TABS = 60;
