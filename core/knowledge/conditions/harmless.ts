@@ -206,9 +206,6 @@ export const harmlessConditions: readonly Condition[] = [
     heatRule: 'leave',
     shows: [
       { finding: 'coverage', is: 'one-sided', strength: 'usually', because: 'Swirl colours one side more than the other.', source: COMMON_PRACTICE },
-      { finding: 'deposit', is: 'light dusting', strength: 'often', because: 'The tint is faint and dry.', source: COMMON_PRACTICE },
-      { finding: 'noseSurface', is: 'fine powder', strength: 'often', because: 'The tint is faint and dry.', source: COMMON_PRACTICE },
-      { finding: 'overall', is: 'looks normal', strength: 'often', because: 'Nothing is wrong with it.', source: COMMON_PRACTICE },
     ],
     gives: [],
   },
