@@ -45,7 +45,9 @@ const plugFindings = record({
   doubts: z.array(line),
 });
 
-const plugChange = record({ cylinder: cylinderNumber, position: oneOf(POSITIONS), change: oneOf(CHANGES), before: oneOf(VERDICTS), now: oneOf(VERDICTS), why: line });
+const plugChange = record({
+  cylinder: cylinderNumber, position: oneOf(POSITIONS), change: oneOf(CHANGES), before: oneOf(VERDICTS), now: oneOf(VERDICTS), why: line,
+});
 
 /** What became of a cure that the reading before called for, or that was carried out anyway. Beliefs are those in its cause, then and now. */
 const cureFollowed = record({
@@ -71,7 +73,8 @@ export const findings = record({
   summary: line,
   followUp: followUp.optional(),
   plugs: z.array(plugFindings),
-  engine: record({ pattern: line, causes: z.array(cause), nextChecks: z.array(nextCheck) }),
+  /** `doubts`: what makes every judgement less sure, said once; absent where there is nothing. */
+  engine: record({ pattern: line, causes: z.array(cause), nextChecks: z.array(nextCheck), doubts: z.array(line).optional() }),
   heat: record({
     step: z.union([z.literal(-1), z.literal(0), z.literal(1)]),
     when: z.enum(['now', 'after what comes first']),
