@@ -37,6 +37,9 @@ const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
   coil: 'group',
   'ignition set': 'group',
   bank: 'group',
+  ends: 'group',
+  middle: 'group',
+  'lower plugs': 'group',
 };
 
 function circumstanceFacts(instance: Instance): Fact[] {

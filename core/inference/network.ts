@@ -1,13 +1,13 @@
-import type { Engine } from '../../shared/formats/engine.ts';
 import type { PlugReading } from '../../shared/formats/reading-sheet.v1.ts';
 import type { PlugKey } from '../domain/plugs.ts';
 import { sharingGroups, type SharingGroup } from '../domain/sharing.ts';
 import { treatmentOf } from '../followup/treated.ts';
 import { movedKey } from '../knowledge/line-keys.ts';
 import { MOVES, PRIORS, STRENGTHS } from '../knowledge/strengths.ts';
-import type { Cause, CauseScope, Knowledge } from '../knowledge/types.ts';
+import type { Cause, Knowledge } from '../knowledge/types.ts';
 import { applies, holds } from './circumstances.ts';
-import type { CylinderEvidence, Evidence } from './evidence.ts';
+import type { Evidence } from './evidence.ts';
+import { sitesFor } from './sites.ts';
 
 /** A cause at one place of this engine: the mixture of one carburettor, the rings of cylinder 3, the plug in 2 upper. */
 export type Instance = {
@@ -34,45 +34,6 @@ export type Network = {
   /** Causes of one cylinder and its plugs, by cylinder, in id order. */
   readonly local: ReadonlyMap<number, readonly Instance[]>;
 };
-
-type Site = { readonly group: string; readonly cylinders: readonly number[]; readonly plugs: readonly PlugKey[] };
-
-const plugsOf = (cylinders: readonly CylinderEvidence[], numbers: readonly number[]): PlugKey[] =>
-  cylinders.filter((c) => numbers.includes(c.cylinder)).flatMap((c) => c.plugs.map((plug) => plug.key));
-
-function groupSites(kind: SharingGroup['kind'], groups: readonly SharingGroup[], cylinders: readonly CylinderEvidence[]): Site[] {
-  return groups
-    .filter((group) => group.kind === kind)
-    .map((group) => ({
-      group: group.name,
-      cylinders: [...group.cylinders].sort((a, b) => a - b),
-      plugs: group.plugs.length > 0 ? group.plugs : plugsOf(cylinders, group.cylinders),
-    }));
-}
-
-/** A group that is the whole engine adds nothing to the engine's own causes. */
-const isPart =
-  (cylinders: readonly CylinderEvidence[]) =>
-  (site: Site): boolean =>
-    site.cylinders.length < cylinders.length || cylinders.length === 1 || site.plugs.length < plugsOf(cylinders, site.cylinders).length;
-
-/** Where a road engine's ignition is not recorded each cylinder may well have a coil of its own; other engines mostly have one for several. Common practice. */
-const mayHaveOwnCoils = ({ ignition, use }: Engine): boolean => ignition === undefined && (use === 'road' || use === 'competition');
-
-function sitesFor(scope: CauseScope, groups: readonly SharingGroup[], { cylinders, sheet }: Evidence): Site[] {
-  const all = cylinders.map((c) => c.cylinder);
-  const each = (): Site[] => all.map((n) => ({ group: '', cylinders: [n], plugs: plugsOf(cylinders, [n]) }));
-  switch (scope) {
-    case 'engine':
-      return [{ group: '', cylinders: all, plugs: plugsOf(cylinders, all) }];
-    case 'cylinder':
-      return each();
-    case 'plug':
-      return cylinders.flatMap((c) => c.plugs.map((plug) => ({ group: '', cylinders: [c.cylinder], plugs: [plug.key] })));
-    default:
-      return scope === 'coil' && mayHaveOwnCoils(sheet.engine) ? each() : groupSites(scope, groups, cylinders).filter(isPart(cylinders));
-  }
-}
 
 const odds = (p: number): number => p / (1 - p);
 const probability = (o: number): number => o / (1 + o);

@@ -103,9 +103,9 @@ export type Needs = {
 
 /**
  * Who shares the cause. `mixture group`, `coil` and `ignition set` come from the engine record; a group of one cylinder is that cylinder's own part.
- * `neighbours` is a pair over one gasket edge.
+ * `neighbours` is a pair over one gasket edge. `ends` are the first and last cylinders of the rows, `middle` those between.
  */
-export type CauseScope = 'plug' | 'cylinder' | 'neighbours' | 'mixture group' | 'coil' | 'ignition set' | 'bank' | 'engine';
+export type CauseScope = 'plug' | 'cylinder' | 'neighbours' | 'mixture group' | 'coil' | 'ignition set' | 'bank' | 'ends' | 'middle' | 'lower plugs' | 'engine';
 
 export type CylinderShow = {
   [F in CylinderFindingName]: { readonly finding: F; readonly is: CylinderFindingValue<F>; readonly strength: Strength } & Grounds;

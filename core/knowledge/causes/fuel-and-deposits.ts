@@ -115,9 +115,9 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
       'lower plugs foul with lead', 'bottom plug lead', 'gravity brings lead to the lower plug', 'lead settles in the bottom plug',
       'lead in lower plugs',
     ],
-    scope: 'plug',
+    scope: 'lower plugs',
     kind: 'fuel',
-    prior: 'very rare',
+    prior: 'rare',
     needs: { plugsPerCylinder: 2, fuel: ['leaded petrol', 'avgas'] },
     makes: [
       { condition: 'lead-beads', strength: 'often', because: 'Beads collect in the lower plug.', source: 'S50' },
@@ -126,8 +126,6 @@ export const fuelAndDepositsCauses: readonly Cause[] = [
     shows: [],
     gives: [],
     moved: [
-      { by: { position: ['lower'] }, how: 'much likelier', because: 'It is the lower plug.', source: 'S50' },
-      { by: { position: ['upper'] }, how: 'ruled out', because: 'It is the upper plug.', source: 'S50' },
       { by: { fuel: ['leaded petrol', 'avgas'] }, how: 'much likelier', because: 'The fuel has lead in it.', source: 'S07' },
       { by: { use: ['aircraft'] }, how: 'likelier', because: 'Aircraft petrol is leaded.', source: 'S07' },
     ],

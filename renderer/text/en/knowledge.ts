@@ -38,7 +38,8 @@ const finding = (name: string): string => ({ ...plugFindings, ...cylinderFinding
 
 const scopes: Readonly<Record<CauseScope, string>> = {
   plug: 'one plug', cylinder: 'one cylinder', neighbours: 'two neighbours over one gasket edge', 'mixture group': 'all cylinders of one carburettor or throttle',
-  coil: 'the cylinders of one coil', 'ignition set': 'the plugs of one magneto or coil pack', bank: 'one bank', engine: 'the whole engine',
+  coil: 'the cylinders of one coil', 'ignition set': 'the plugs of one magneto or coil pack', bank: 'one bank',
+  ends: 'the end cylinders of the rows', middle: 'the middle cylinders of the rows', 'lower plugs': 'all lower plugs', engine: 'the whole engine',
 };
 const kinds: Readonly<Record<Cause['kind'], string>> = {
   mixture: 'Mixture', ignition: 'Ignition', 'heat value': 'Heat value of the plug', temperature: 'Temperature', oil: 'Oil', fuel: 'Fuel', deposit: 'Deposits', coolant: 'Coolant',
