@@ -12,6 +12,7 @@ import { LadderPart } from './ladder-part.tsx';
 import { SparkPart } from './spark-part.tsx';
 import { ToldPart } from './told-part.tsx';
 import { TorquePart } from './torque-part.tsx';
+import { useHeatWords } from './use-words.ts';
 import { WearPart } from './wear-part.tsx';
 import { WhatIfPart } from './what-if-part.tsx';
 
@@ -36,10 +37,11 @@ const STEPS_ON: readonly HeatPart[] = ['ladder', 'what-if', 'drive', 'told'];
 /** In plain words, on every part: what nobody should read into it. */
 function Unknowns({ part, aircraft }: { part: HeatPart; aircraft: boolean }) {
   const { heat } = useText();
+  const { degrees } = useHeatWords();
   return (
     <section className={styles.unknowns}>
       <h2>{heat.unknowns}</h2>
-      <ul>{heat.unknown[part].map((one) => <li key={one}>{one}</li>)}</ul>
+      <ul>{heat.unknown(degrees)[part].map((one) => <li key={one}>{one}</li>)}</ul>
       <p><strong>{heat.first}{STEPS_ON.includes(part) && ` ${heat.oneStep} ${heat.road}`}{aircraft && ` ${heat.aircraft}`}</strong></p>
     </section>
   );

@@ -8,10 +8,9 @@ import { HEAT_PROBES, TIP_SIGNS, type HeatProbe } from '../../../shared/vocabula
 import type { HeatEntry } from '../../../shared/channels-heat.ts';
 import { useStore } from '../../state/store.ts';
 import { useText } from '../../text/index.ts';
-import { formatDate, formatNumber } from '../../text/numbers.ts';
+import { formatDate } from '../../text/numbers.ts';
 import { Button } from '../../ui/button.tsx';
 import { QuantityField } from '../../ui/quantity-field.tsx';
-import { toShown, unitOf } from '../../ui/quantity.ts';
 import type { HeatBench } from './bench.ts';
 import { BandBar } from './band-bar.tsx';
 import styles from './heat.module.css';
@@ -36,11 +35,10 @@ function useSource(): (step: Step) => string {
 /** One reading: where it comes from, the band before, what it says, the band after. */
 function Arithmetic({ step, onRemove }: { step: Step; onRemove: ((id: string) => void) | undefined }) {
   const { heat: { told } } = useText();
-  const { celsius, tips, running } = useHeatWords();
+  const { celsius, tips, running, degrees } = useHeatWords();
   const source = useSource();
-  const unit = unitOf('temperature', useStore((state) => state.settings.units));
   const { about, celsius: read, deviation } = step.says;
-  const spread = `${formatNumber(toShown(NINETY_PERCENT * deviation, { ...unit, zeroAt: 0 }), 0)} ${unit.name}`;
+  const spread = degrees(NINETY_PERCENT * deviation);
   const says = about === 'value' || about === 'exhaust' ? told.says[about](celsius(read), spread) : told.says[about](celsius(read));
   const { source: from } = step;
   return (

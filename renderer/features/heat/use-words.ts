@@ -21,6 +21,8 @@ export type HeatWords = {
   readonly driveProblem: (problem: DriveProblem) => string;
   readonly running: (setting: Setting) => string;
   readonly percent: (share: number) => string;
+  /** A difference of temperature, K. */
+  readonly degrees: (kelvin: number) => string;
 };
 
 /** Numbers of the models in the page's words and the units the person set. */
@@ -30,6 +32,10 @@ export function useHeatWords(): HeatWords {
   const celsius = (value: number): string => quantity('temperature', value);
   const percent = (share: number): string => `${formatNumber(100 * share, 0)} %`;
   const units = useStore((state) => state.settings.units);
+  const degrees = (kelvin: number): string => {
+    const unit = unitOf('temperature', units);
+    return `${formatNumber(toShown(kelvin, { ...unit, zeroAt: 0 }), 0)} ${unit.name}`;
+  };
   const bare = (of: Quantity, value: number): string => formatNumber(toShown(value, unitOf(of, units)), unitOf(of, units).decimals);
   const banded = (of: Quantity): HeatWords['tips'] => ({ low, middle, high }) => heat.band(quantity(of, middle), bare(of, low), bare(of, high));
   const note = (one: Note): string => {
@@ -46,7 +52,7 @@ export function useHeatWords(): HeatWords {
     }
   };
   return {
-    celsius, percent, note, driveProblem, tips: banded('temperature'), kilovolts: banded('voltage'),
+    celsius, percent, degrees, note, driveProblem, tips: banded('temperature'), kilovolts: banded('voltage'),
     running: ({ rpm, load, lambda, advance }) => heat.running(quantity('speed', rpm), percent(load), formatNumber(lambda), quantity('angle', advance)),
   };
 }

@@ -38,5 +38,5 @@ export const heatModel = {
   row: (plug: string, at: string): string => `${plug}, ${at}`,
   range: (low: string, high: string): string => `${low} to ${high}`,
   chance,
-  caution: 'Computed, not measured: good to about ±125 °C. The heat value asked for is taken to be about right at full load.',
+  caution: 'Computed, not measured: read differences. The heat value asked for is taken to be about right at full load.',
 };

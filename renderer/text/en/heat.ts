@@ -41,13 +41,15 @@ const sourcesOfLimits: Readonly<Record<LimitSource, string>> = {
 
 const running = (speed: string, load: string, lambda: string, advance: string): string => `${speed}, ${load} load, lambda ${lambda}, ${advance} advance`;
 
+const parts = {
+  ladder: 'Heat value', 'what-if': 'What if', drive: 'A drive from cold', spark: 'Voltage and gap', wear: 'Gap wear', air: 'Air and fuel', torque: 'Tightening',
+  told: 'What the tips told',
+};
+
 export const heat = {
   titleOf: (engine: string): string => `Heat and spark · ${engine}`,
   rail: 'Parts of heat and spark',
-  parts: {
-    ladder: 'Heat value', 'what-if': 'What if', drive: 'A drive from cold', spark: 'Voltage and gap', wear: 'Gap wear', air: 'Air and fuel', torque: 'Tightening',
-    told: 'What the tips told',
-  },
+  parts,
   setting: 'Running',
   settingHelp: 'Move one thing and watch the tip. The word beside each says how far to trust what it does.',
   asSet: (words: string): string => `At ${words}.`,
@@ -150,15 +152,16 @@ export const heat = {
   refused: 'Not computed:',
   drive, spark, wear, air, torque,
   unknowns: 'What this model cannot know',
-  unknown: {
+  /** @param degrees a difference of temperature given in K, in the units the person set */
+  unknown: (degrees: (kelvin: number) => string): Readonly<Record<keyof typeof parts, readonly string[]>> => ({
     ladder: [
-      'How hot your tip is: absolute values are good to about ±125 °C. Read differences and trends.',
+      `How hot your tip is: absolute values are good to about ±${degrees(125)}. Read differences and trends.`,
       'How far your maker’s heat steps lie apart: one size is assumed for all.',
       'Which plug is really fitted: the heat value asked for is taken to be about right at full load, and only when the engine’s page names it.',
       'Knock and pre-ignition are not computed. A value in the window is no permission; signs of detonation on the plug override it.',
     ],
     'what-if': [
-      'How hot your tip is: absolute values are good to about ±125 °C. Read differences and trends.',
+      `How hot your tip is: absolute values are good to about ±${degrees(125)}. Read differences and trends.`,
       'Idle and cruise rest on an assumed rule; no measured value was found for either.',
       'What your engine does when one thing is moved: it would move others with it. Here all else stays.',
       'Knock and pre-ignition are not computed. Voltage is good to ±25 %, soot times to a factor of three.',
@@ -176,8 +179,8 @@ export const heat = {
     wear: ['How the edges round: voltage rises while the gap hardly moves, so the gap alone understates early wear.', 'Rates by the metal are trade figures or guesses.'],
     air: ['Carburettors that compensate, idle circuits, injection: the rule is for a plain jet.', 'The weather: the air is dry and standard unless you say otherwise.'],
     torque: ['The friction in your hands: a torque gives a range of clamp load, never one number.', 'The load of an angle: gaskets crush differently.'],
-    told: ['What no number explains: 15 °C from one running to the next are always left.', 'Whether a tip was read rightly, and whether the running was as recorded.'],
-  },
+    told: [`What no number explains: ${degrees(15)} from one running to the next are always left.`, 'Whether a tip was read rightly, and whether the running was as recorded.'],
+  }),
   first: 'The engine maker’s data come first.',
   oneStep: 'Never more than one heat step a trial.',
   aircraft: 'Aircraft: only plugs of the approved list, fitted by or under a licensed person. Nothing on this page permits another.',

@@ -238,3 +238,14 @@ describe('the other parts', () => {
     expect(screen.getByText(/The engine maker’s torque comes first/)).toBeTruthy();
   });
 });
+
+describe('in inch units', () => {
+  it.each(['ladder', 'what-if', 'drive', 'spark', 'wear', 'air', 'torque', 'told'] as const)('no metric unit is left on the part %s', async (part) => {
+    await open(SPECIFIED, part, [sheetOf(SPECIFIED, '2026-01-05', { ...PULL, egtC: 800, distanceKm: 9000 }, 0.75)]);
+    const metric = /\d ?(°C|mm|kPa|km|N·m|kN|m)\b(?! in\b)/;
+    const shown = (): string => [...document.querySelectorAll('td, th, output, p, text, li')].map(({ textContent }) => textContent).join(' | ');
+    await waitFor(() => expect(shown()).toMatch(metric));
+    await act(async () => useStore.getState().changeSettings({ units: 'inch' }));
+    await waitFor(() => expect(shown()).not.toMatch(metric));
+  });
+});
