@@ -134,7 +134,7 @@ describe('on paper', () => {
     vi.stubGlobal('print', () => {
       window.dispatchEvent(new Event('beforeprint'));
       const articles = screen.getAllByRole('article');
-      const lines = screen.getAllByRole('rowheader').map((line) => line.textContent);
+      const lines = screen.getAllByRole('rowheader', { name: /^Cylinder/ }).map((line) => line.textContent);
       printed.push(articles.map((article) => article.getAttribute('aria-label')), lines, before(articles.at(-1)!, screen.getByRole('heading', { name: 'Cautions' })));
       window.dispatchEvent(new Event('afterprint'));
     });
