@@ -105,12 +105,13 @@ function Rim({ at, angle, onWiden, onDone }: { at: Point; angle: number; onWiden
   );
 }
 
-/** Where the handles of the circles sit on their rims, degrees from the right and clockwise, so that none hides another. */
-const SEATS: Readonly<Record<CircleName, { readonly move: number; readonly widen: number }>> = {
-  shell: { move: 200, widen: 0 }, bore: { move: 228, widen: 28 }, nose: { move: 256, widen: 56 }, centreElectrode: { move: 284, widen: 84 },
-};
-const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-const onRim = ({ x, y, r }: Circle, degrees: number): Point => ({ x: x + r * Math.cos(radians(degrees)), y: y + r * Math.sin(radians(degrees)) });
+/**
+ * Where the handles of the circles sit on their rims: so many radians to both sides of the way that the ground electrode points, so that none hides
+ * another, nor those of the electrode.
+ */
+const ASIDE: Readonly<Record<CircleName, number>> = { shell: 1.75, bore: 1.2, nose: 0.7, centreElectrode: 1.75 };
+const onRim = ({ x, y, r }: Circle, angle: number): Point => ({ x: x + r * Math.cos(angle), y: y + r * Math.sin(angle) });
+const pointing = ({ groundElectrode: bar }: PhotoParts): number => (bar === undefined ? 0 : Math.atan2(bar.end.y - bar.foot.y, bar.end.x - bar.foot.x));
 
 type Props = { readonly parts: PhotoParts; readonly view: View; readonly onDone: (parts: PhotoParts) => void };
 
@@ -139,11 +140,11 @@ export function PartsHandles({ parts, view, onDone }: Props) {
       {CIRCLES.map((name) => {
         const circle = draft[name];
         if (circle === undefined) return null;
-        const { move, widen } = SEATS[name];
+        const [move, widen] = [pointing(draft) + ASIDE[name], pointing(draft) - ASIDE[name]];
         return (
           <div key={name}>
             {handle(name, circle, onRim(circle, move), circle.r)}
-            <Rim at={toScreen(view, onRim(circle, widen))} angle={radians(widen)} onDone={done}
+            <Rim at={toScreen(view, onRim(circle, widen))} angle={widen} onDone={done}
               onWiden={(by) => setDraft((before) => widened(before, name, by / view.scale))} />
           </div>
         );

@@ -154,7 +154,7 @@ describe('one photo', () => {
     expect(row.textContent).toContain('72°');
     expect(row.textContent).toContain('19');
     expect(tip(2)).toBeUndefined();
-    await user.click(screen.getByRole('button', { name: 'Take Nose colour: light tan' }));
+    await user.click(screen.getByRole('button', { name: 'Take it: Nose colour light tan' }));
     expect(tip(2)).toEqual({ noseColour: 'light tan' });
     await user.click(document.body);
     await user.keyboard('{Control>}z{/Control}');
@@ -164,7 +164,7 @@ describe('one photo', () => {
   it('lets the measuring count beside what was seen, by its belief, once the person says so; and no longer when it is pressed again', async () => {
     add('one', { place: at(2) });
     await show('one');
-    const count = screen.getByRole('button', { name: 'Let the photo count for Nose colour: light tan' });
+    const count = screen.getByRole('button', { name: 'Let it count: Nose colour light tan' });
     const found = () => useStore.getState().reading!.history.now.sheet.plugs.find(({ cylinder }) => cylinder === 2)?.photo;
     await user.click(count);
     expect(found()).toEqual([{ facet: 'noseColour', value: 'light tan', belief: 0.85 }]);
@@ -184,7 +184,7 @@ describe('one photo', () => {
   it('asks to be laid to a plug before a value can be taken', async () => {
     add('one');
     await show('one');
-    expect(screen.queryByRole('button', { name: /^Take / })).toBeNull();
+    expect(screen.queryByRole('button', { name: /^Take it/ })).toBeNull();
     expect(screen.getByText(/Lay the photo to a plug first/)).toBeTruthy();
   });
 
