@@ -89,3 +89,25 @@ describe('a sheet that says little', () => {
     expect(leading(findings, 1, 5)).not.toContain('engine-worn');
   });
 });
+
+describe('what stands out along the row and between upper and lower', () => {
+  const SIX = { use: 'road', cylinders: 6, layout: 'inline', cycle: 'four-stroke', mixture: { kind: 'carburettor' } } as const;
+  const sooty: Tip = { noseColour: 'black', deposit: 'dry soot' };
+  const at = (places: readonly number[], tip: Tip): Findings => read([1, 2, 3, 4, 5, 6].map((n) => (places.includes(n) ? tip : healthy)), {}, SIX);
+
+  it('sooty ends of a row on one carburettor are the share of the manifold', () => {
+    expect(leading(at([1, 6], sooty), 1, 1)).toEqual(['ends-rich']);
+    expect(leading(at([2, 3, 4, 5], sooty), 3)).toContain('middle-rich');
+    expect(leading(at([1, 3], sooty), 1, 5)).not.toContain('ends-rich');
+  });
+
+  it('lead in every lower plug and in no upper one has run down', () => {
+    const engine = { use: 'aircraft', cylinders: 4, layout: 'flat', plugsPerCylinder: 2 };
+    const plugs = [1, 2, 3, 4].flatMap((cylinder) => [
+      { cylinder, position: 'upper', tip: { noseColour: 'light grey', deposit: 'light dusting' } }, { cylinder, position: 'lower', tip: { deposit: 'lead beads' } },
+    ]);
+    const findings = read([], { plugs, conditions: { fuel: 'avgas' } }, engine);
+    expect(findings.engine.causes[0]?.id).toContain('lead-at-the-bottom');
+    expect(findings.plugs.filter(({ verdict }) => verdict === 'lead fouling').map(({ position }) => position)).toEqual(Array(4).fill('lower'));
+  });
+});
