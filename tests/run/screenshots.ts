@@ -55,6 +55,7 @@ async function takeLibrary(browser: Browser, { name, args, prepare }: Library, f
 /** The pictures of the README, by the screen they show. */
 const README: Readonly<Record<string, string>> = {
   'marlisse-plugs': 'plugs', 'marlisse-findings': 'findings', 'marlisse-run': 'run', 'marlisse-cylinders': 'cylinders', shelf: 'shelf', 'halvorn-findings': 'stop',
+  'marlisse-photos': 'photos', 'engine-time': 'years',
 };
 
 /** Keeps the README's pictures small: a palette of 256 colours, which flat screens do not notice. */
