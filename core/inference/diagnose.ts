@@ -6,7 +6,7 @@ import type { Cause, Check, Knowledge } from '../knowledge/types.ts';
 import { graver } from '../shop-lines/guards.ts';
 import { ranked, type Conclusion, type Judged } from './conclude.ts';
 import { concludeWith, type Guarded, type Shop } from './conclude-with.ts';
-import { doubtsFor } from './doubts.ts';
+import { doubtsFor, engineDoubts } from './doubts.ts';
 import type { PlugEvidence } from './evidence.ts';
 import { explainCause, removalsFor, type Removals } from './explain.ts';
 import { nextChecks, worldsOf, type World } from './next-check.ts';
@@ -86,7 +86,8 @@ function plugFindings(judged: Judged, context: Context): PlugFindings {
   const { plug, judgement } = judged;
   const { cylinder, position } = plug.place;
   const reaching = [...solution.network.shared, ...(solution.network.local.get(cylinder) ?? [])].filter((i) => i.plugs.includes(plug.key));
-  const causes = isFaulty(judged) ? ranked(reaching, solution, LEAST_CAUSE).slice(0, MOST_CAUSES) : [];
+  const making = reaching.filter(({ cause }) => !cause.harmless || judgement.verdict === 'undetermined');
+  const causes = isFaulty(judged) ? ranked(making, solution, LEAST_CAUSE).slice(0, MOST_CAUSES) : [];
   const open = isFaulty(judged) && plug.seen.length > 0;
   return {
     cylinder,
@@ -98,7 +99,7 @@ function plugFindings(judged: Judged, context: Context): PlugFindings {
     preIgnitionRisk: guardedRisk(judged, context),
     causes: causes.map((i) => explainCause(i, solution, removals, knowledge)),
     nextChecks: open ? checksFor(judged, 'cylinder', context) : [],
-    doubts: doubtsFor(plug, judgement, solution.evidence, knowledge),
+    doubts: doubtsFor(plug, judgement, knowledge),
   };
 }
 
@@ -117,10 +118,12 @@ const mostOpen = (judged: readonly Judged[]): Judged | undefined =>
 function engineFindings(plugs: readonly PlugFindings[], judged: readonly Judged[], context: Context): Findings['engine'] {
   const { solution } = context;
   const open = mostOpen(judged);
+  const doubts = engineDoubts(solution.evidence);
   return {
     pattern: patternText(plugs, solution.evidence.sheet.engine),
     causes: engineCauses(context),
     nextChecks: open === undefined ? [] : checksFor(open, 'engine', context),
+    ...(doubts.length > 0 && { doubts }),
   };
 }
 

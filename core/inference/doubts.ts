@@ -41,12 +41,15 @@ function photoDoubts({ seen, reading }: PlugEvidence): string[] {
   return [...soft, ...against];
 }
 
-/** What makes this judgement less sure: pairs that hardly stand together, parts nobody looked at, running that spoils a reading. */
-export function doubtsFor(plug: PlugEvidence, judgement: PlugVerdict, evidence: Evidence, knowledge: Knowledge): string[] {
-  const surplus =
-    evidence.present.length > MOST_SYMPTOMS
-      ? [`Only ${MOST_SYMPTOMS} symptoms are counted: ${listWords(evidence.present.slice(0, MOST_SYMPTOMS))}.`]
-      : [];
+/** What makes this judgement less sure: pairs that hardly stand together, parts nobody looked at, values doubted or read off a photo. */
+export function doubtsFor(plug: PlugEvidence, judgement: PlugVerdict, knowledge: Knowledge): string[] {
   const unsure = plug.seen.filter((o) => !o.sure && o.photo === undefined).map((o) => `Marked unsure, counted half: ${o.words}.`);
-  return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...photoDoubts(plug), ...validity(evidence), ...surplus];
+  return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...photoDoubts(plug)];
+}
+
+/** What makes every judgement on this engine less sure: running that spoils a reading, symptoms beyond those that are counted. */
+export function engineDoubts(evidence: Evidence): string[] {
+  const { present } = evidence;
+  const surplus = present.length > MOST_SYMPTOMS ? [`Only ${MOST_SYMPTOMS} symptoms are counted: ${listWords(present.slice(0, MOST_SYMPTOMS))}.`] : [];
+  return [...validity(evidence), ...surplus];
 }

@@ -21,7 +21,10 @@ export function findingsText(findings: Findings, sheet: ReadingSheet): string {
     ])),
     section('Heat value of the plug', heatLines(findings.heat)),
     ...plugs.map(plugLines),
-    section('The engine as a whole', [wrapped(engine.pattern, '  '), ...engine.causes.slice(0, MOST_CAUSES).flatMap(causeLines), ...engine.nextChecks.slice(0, MOST_CHECKS).map(checkLine)]),
+    section('The engine as a whole', [
+      wrapped(engine.pattern, '  '), ...engine.causes.slice(0, MOST_CAUSES).flatMap(causeLines), ...engine.nextChecks.slice(0, MOST_CHECKS).map(checkLine),
+      ...(engine.doubts ?? []).map((line) => wrapped(line, '  doubt: ')),
+    ]),
     section('Cautions', findings.cautions.map((line) => wrapped(line, '  - '))),
     section('Lines of the workshop that took part', (knowledge.shopLines ?? []).map((line) => wrapped(`${lineKey(line)}. ${line.because} (${line.by})`, '  - '))),
     [wrapped(`Percentages are graded expert knowledge (knowledge ${knowledge.version}), not counted failures. The engine maker's data comes first.`)],

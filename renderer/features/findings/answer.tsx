@@ -44,12 +44,14 @@ export function Answer({ findings, children }: { findings: Findings; children?: 
 export function EngineFindings({ findings: { engine }, hrefOf }: Props) {
   const text = useText().findings;
   const told = useTold();
+  const { doubts = [] } = engine;
   return (
     <section className={styles.engine} aria-labelledby="findings-engine">
       <h2 id="findings-engine">{text.engine}</h2>
       <p className={styles.pattern}>{told.sentence(engine.pattern)}</p>
       {engine.causes.length > 0 && <><h3>{text.engineCauses}</h3><Causes causes={engine.causes} of="engine" /></>}
       {engine.nextChecks.length > 0 && <><h3>{text.nextChecks}</h3><NextChecks checks={engine.nextChecks} hrefOf={hrefOf} /></>}
+      {doubts.length > 0 && <><h3>{text.doubts}</h3><ul className={styles.doubts}>{doubts.map((doubt) => <li key={doubt}>{told.sentence(doubt)}</li>)}</ul></>}
     </section>
   );
 }

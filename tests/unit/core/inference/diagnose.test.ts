@@ -48,7 +48,7 @@ describe('a set of plugs read together', () => {
   it('reads a relabelled engine the same, relabelled', () => {
     const order = [2, 0, 3, 1];
     const tips = [oily, tan, sooty, tan];
-    const engine: ReadingSheet['engine'] = { use: 'road', cylinders: 4, adjacent: [] };
+    const engine: ReadingSheet['engine'] = { use: 'road', cylinders: 4, layout: 'radial', adjacent: [] };
     const straight = conclude({ ...four(tips), engine }, KNOWLEDGE);
     const turned = conclude({ ...four(order.map((i) => tips[i] as Tip)), engine }, KNOWLEDGE);
     order.forEach((from, to) => {
@@ -59,6 +59,14 @@ describe('a set of plugs read together', () => {
 
   it('says nothing of plugs nobody looked at', () => {
     expect(verdicts(read(four([{}, {}, {}, {}])))).toEqual(['undetermined', 'undetermined', 'undetermined', 'undetermined']);
+  });
+
+  it('says once for the engine, not on every plug, what spoils the whole reading', () => {
+    const { engine, plugs } = read(four([tan, tan, tan, tan], { conditions: { stop: 'idled before stop' } }));
+    expect(engine.doubts).toHaveLength(1);
+    expect(engine.doubts?.[0]).toMatch(/idl/i);
+    expect(plugs.flatMap(({ doubts }) => doubts)).toEqual([]);
+    expect(read(four([tan, tan, tan, tan])).engine.doubts?.join() ?? '').not.toMatch(/idl/i);
   });
 
   it('counts a doubted value for less than a sure one', () => {

@@ -84,8 +84,8 @@ function readAs(sheet: ReadingSheet, { index, name }: { index: number; name: Fac
   return { ...sheet, plugs };
 }
 
-/** Cylinders that stand alike: no neighbours, no shared part short of the whole engine. */
-const symmetric = ({ ignition: _wired, layout: _rows, ...engine }: ReadingSheet['engine']): ReadingSheet['engine'] => ({ ...engine, layout: 'inline', adjacent: [] });
+/** Cylinders that stand alike: no neighbours, no ends of a row, no shared part short of the whole engine. */
+const symmetric = ({ ignition: _wired, layout: _rows, ...engine }: ReadingSheet['engine']): ReadingSheet['engine'] => ({ ...engine, layout: 'radial', adjacent: [] });
 
 /** Turning the cylinders' numbers by one turns the beliefs with them, and nothing else. */
 export function relabellingRelabels(sheet: ReadingSheet): string[] {
