@@ -6,7 +6,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     environment: 'node',
-    include: ['tests/unit/core/inference/*.test.ts', 'tests/unit/core/heat/advice*.test.ts', 'tests/knowledge/{textbook-readings,stopping}.test.ts'],
+    include: ['tests/unit/core/inference/*.test.ts', 'tests/unit/core/heat/*.test.ts', 'tests/knowledge/{textbook-readings,stopping}.test.ts'],
     exclude: ['tests/unit/core/inference/guards-*.test.ts', 'tests/unit/core/inference/{invariants,findings-any-sheet}.test.ts'],
     testTimeout: 60_000,
   },
