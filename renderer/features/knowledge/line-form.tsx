@@ -1,4 +1,4 @@
-import { useRef, useState, type SubmitEvent } from 'react';
+import { useMemo, useRef, useState, type SubmitEvent } from 'react';
 import { KNOWLEDGE } from '../../../core/knowledge/index.ts';
 import { withShopLines } from '../../../core/shop-lines/with-shop-lines.ts';
 import { circumstanceOf } from '../../../core/shop-lines/teach.ts';
@@ -90,13 +90,14 @@ function HowOften({ draft, problems, onChange }: PartProps) {
 export function LineForm({ start, onDone }: { start: LineDraft; onDone: () => void }) {
   const { knowledge: { yours: { form } }, shell } = useText();
   const told = useTold();
-  const others = useStore((state) => state.shopLines).filter(({ id }) => id !== start.id);
+  const lines = useStore((state) => state.shopLines);
+  const besides = useMemo(() => withShopLines(KNOWLEDGE, lines.filter(({ id }) => id !== start.id)).knowledge, [lines, start.id]);
   const saveLine = useStore((state) => state.saveShopLine);
   const [draft, setDraft] = useState(start);
   const [tried, setTried] = useState(false);
   const [refusal, setRefusal] = useState<string | null>(null);
   const element = useRef<HTMLFormElement>(null);
-  const { line, problems } = check(draft, withShopLines(KNOWLEDGE, others).knowledge, form.missing, told.sentence);
+  const { line, problems } = check(draft, besides, form.missing, told.sentence);
   const part: PartProps = { draft, problems: tried ? problems : {}, onChange: (change) => setDraft({ ...draft, ...change }) };
   const submit = async (event: SubmitEvent): Promise<void> => {
     event.preventDefault();
