@@ -29,7 +29,7 @@ function useGaps(readings: readonly PhotographedReading[], plug: PlugKey): Reado
 
 const WIDTH = 240;
 const HEIGHT = 120;
-const EDGE = { left: 34, right: 14, top: 12, bottom: 22 };
+const EDGE = { left: 58, right: 14, top: 12, bottom: 22 };
 /** The least span an axis shows, so that noise does not look like a change: the measuring's own error for colours, a tenth for a gap. */
 const LEAST_SPAN: Readonly<Record<TrendQuantity, number>> = { lightness: 20, a: 10, b: 10, coverage: 40, gap: 0.2 };
 const RADIUS = 4.5;
@@ -85,7 +85,7 @@ export function Trend({ readings, plug, view }: { readings: readonly Photographe
   const gaps = useGaps(readings, plug);
   const points = trendPoints(readings, plug, view, gaps);
   const days = [...new Set(QUANTITIES.flatMap((each) => points[each].map(({ day }) => day)))].toSorted();
-  const shown = (each: TrendQuantity) => (value: number): string => (each === 'gap' ? quantity('length', value) : formatNumber(value, 0));
+  const shown = (each: TrendQuantity) => (value: number): string => (each === 'gap' ? quantity('length', value) : formatNumber(Math.round(value) || 0, 0)); // never -0
   if (days.length < 2) return <p className={styles.soft}>{words.noTrend}</p>;
   return (
     <section className={styles.trend} aria-label={words.trend}>

@@ -20,7 +20,8 @@ async function everyPhoto(engineId: string): Promise<readonly PhotoRecord[] | Ap
 export type PhotographedReading = { readonly reading: ReadingSummary; readonly photos: readonly PhotoRecord[] };
 export type EnginePhotos = { readonly readings: readonly PhotographedReading[] | null; readonly problem: AppError | null };
 
-const dayOf = ({ date, changedAt }: ReadingSummary): string => date ?? changedAt;
+/** By its day; two of one day by what was done last. */
+const momentOf = ({ date, changedAt }: ReadingSummary): string => `${date ?? changedAt} ${changedAt}`;
 
 /** The readings of an engine that have photos, the newest first. */
 export function useEnginePhotos(engineId: string): EnginePhotos {
@@ -46,5 +47,5 @@ export function useEnginePhotos(engineId: string): EnginePhotos {
   }, [engineId]);
   if (photos === null || !there) return { readings: null, problem };
   const readings = log.readings.map((reading) => ({ reading, photos: photos.filter(({ readingId }) => readingId === reading.id) }));
-  return { readings: readings.filter((each) => each.photos.length > 0).toSorted((a, b) => (dayOf(a.reading) < dayOf(b.reading) ? 1 : -1)), problem };
+  return { readings: readings.filter((each) => each.photos.length > 0).toSorted((a, b) => (momentOf(a.reading) < momentOf(b.reading) ? 1 : -1)), problem };
 }
