@@ -52,9 +52,10 @@ async function takeLibrary(browser: Browser, { name, args, prepare }: Library, f
   }
 }
 
-/** The pictures of the README, by the screen they show. */
+/** The pictures of the README and of docs/heat.md, by the screen they show. */
 const README: Readonly<Record<string, string>> = {
   'marlisse-plugs': 'plugs', 'marlisse-findings': 'findings', 'marlisse-run': 'run', 'marlisse-cylinders': 'cylinders', shelf: 'shelf', 'halvorn-findings': 'stop',
+  'engine-heat-ladder': 'heat-value', 'engine-heat-what-if': 'what-if', 'engine-heat-drive': 'drive',
   'marlisse-photos': 'photos', 'engine-time': 'years',
 };
 

@@ -6,7 +6,7 @@ import { useQuantity } from '../../ui/use-quantity.ts';
 import { between, line, logScale, scale } from './chart.ts';
 import styles from './heat.module.css';
 
-const WIDTH = 760;
+const WIDTH = 600;
 const HEIGHT = 210;
 const EDGE = { left: 82, right: 16, top: 10, bottom: 30 };
 const [LEFT, RIGHT, FOOT] = [EDGE.left, WIDTH - EDGE.right, HEIGHT - EDGE.bottom];

@@ -71,33 +71,30 @@ export function DrivePart({ id, engine, setting, learned, trial, onTry }: HeatBe
   );
   const { answer, computing } = useDrive(question);
   return (
-    <>
+    <div className={styles.driven}>
       <section className={styles.block}>
         <h2>{heat.drive.title}</h2>
-        <p className={styles.soft}>{heat.drive.help}</p>
-        <p className={styles.soft}>
-          {heat.drive.asSet(heat.steps(setting.heatStep), quantity('angle', setting.advance), quantity('temperature', setting.coolant))}{' '}
-          <a href={hrefOf({ page: 'engine-heat', id, part: 'what-if' })}>{heat.change}</a>
-        </p>
-        <div className={styles.line}>
-          <Choice label={heat.drive.usual} options={DRIVE_NAMES} value={log === undefined ? DRIVE_NAMES.find((name) => DRIVES[name] === text) : undefined}
-            nameOf={(name) => heat.drive.names[name]} always onChange={(name) => { if (name !== undefined) onTry({ legs: DRIVES[name], log: undefined }); }} />
-          <ImportLog log={log} legs={given.ok ? given.value : []} onLog={(taken) => onTry({ log: taken })} />
-        </div>
+        <Choice label={heat.drive.usual} options={DRIVE_NAMES} value={log === undefined ? DRIVE_NAMES.find((name) => DRIVES[name] === text) : undefined}
+          nameOf={(name) => heat.drive.names[name]} always onChange={(name) => { if (name !== undefined) onTry({ legs: DRIVES[name], log: undefined }); }} />
+        <Slider label={heat.drive.start} remark={heat.drive.startGrade} value={start} shown={quantity('temperature', start)} least={-30} most={40} step={1}
+          onChange={(next) => onTry({ start: next })} />
         {log === undefined && <LegsEditor text={text} onChange={(legs) => onTry({ legs })} />}
         {!given.ok && (
           <Notice tone="problem" {...(log !== undefined && { title: heat.drive.importFailed(log.name) })}>
             <ul className={styles.list}>{someProblems(given.error, heat.drive).map((problem) => <li key={problem}>{problem}</li>)}</ul>
           </Notice>
         )}
-        <div className={styles.narrow}>
-          <Slider label={heat.drive.start} remark={heat.drive.startGrade} value={start} shown={quantity('temperature', start)} least={-30} most={40} step={1}
-            onChange={(next) => onTry({ start: next })} />
-        </div>
+        <ImportLog log={log} legs={given.ok ? given.value : []} onLog={(taken) => onTry({ log: taken })} />
+        <p className={styles.soft}>
+          {heat.drive.help} {heat.drive.asSet(heat.steps(setting.heatStep), quantity('angle', setting.advance), quantity('temperature', setting.coolant))}{' '}
+          <a href={hrefOf({ page: 'engine-heat', id, part: 'what-if' })}>{heat.change}</a>
+        </p>
       </section>
-      <p className={styles.soft} role="status">{computing && heat.drive.computing}</p>
-      {answer?.ok && <Outcome answer={answer.value} learned={learned} />}
-      {answer?.ok === false && <Notice tone="problem" title={heat.refused}>{answer.error.map(words.driveProblem).join(' ')}</Notice>}
-    </>
+      <div className={styles.answers}>
+        <p className={styles.soft} role="status">{computing && heat.drive.computing}</p>
+        {answer?.ok && <Outcome answer={answer.value} learned={learned} />}
+        {answer?.ok === false && <Notice tone="problem" title={heat.refused}>{answer.error.map(words.driveProblem).join(' ')}</Notice>}
+      </div>
+    </div>
   );
 }

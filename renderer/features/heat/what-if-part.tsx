@@ -97,6 +97,12 @@ export function WhatIfPart(bench: HeatBench) {
               <Place answer={answer.value} learned={learned} />
               <TipScale now={answer.value.tip} aside={other?.ok ? other.value.tip : undefined} />
               <VoltageScale now={answer.value.demand} aside={other?.ok ? other.value.demand : undefined} available={answer.value.available} />
+            </div>
+            <figure className={styles.likeness}>
+              <DrawnTip tip={looksLike(placeOf(answer.value.tip.middle), lambda)} view="end" size={190} seed="heat" />
+              <figcaption className={styles.soft}>{heat.likeness}</figcaption>
+            </figure>
+            <div className={styles.whole}>
               <Numbers now={{ setting, answer: answer.value }} aside={other?.ok && aside !== undefined ? { setting: aside, answer: other.value } : undefined} />
               <Wider notes={answer.value.tip.notes} />
               <div className={styles.tools}>
@@ -105,10 +111,6 @@ export function WhatIfPart(bench: HeatBench) {
                 {aside && <Button look="quiet" onClick={() => onTry({ aside: undefined })}>{heat.drop}</Button>}
               </div>
             </div>
-            <figure className={styles.likeness}>
-              <DrawnTip tip={looksLike(placeOf(answer.value.tip.middle), lambda)} view="end" size={190} seed="heat" />
-              <figcaption className={styles.soft}>{heat.likeness}</figcaption>
-            </figure>
           </section>
         ) : <Notice tone="problem" title={heat.refused}>{answer.error.map(words.note).join(' ')}</Notice>}
         <HeatNotes {...bench} />

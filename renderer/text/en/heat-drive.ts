@@ -23,7 +23,7 @@ export const drive = {
     phase: (leg: number, seconds: number): string => `Leg ${leg} lasts ${seconds} s; whole seconds above 0 are allowed.`,
     cold: (start: string, least: string): string => `The engine starts at ${start}; ${least} is the least.`,
   },
-  columns: { seconds: 'Seconds', rpm: 'Speed, r/min', load: 'Load, %', lambda: 'Lambda' },
+  columns: { seconds: 'Seconds', rpm: 'r/min', load: 'Load, %', lambda: 'Lambda' },
   cell: (column: string, number: number): string => `${column}, leg ${number}`,
   addLeg: 'Add a leg',
   removeLeg: (number: number): string => `Remove leg ${number}`,
