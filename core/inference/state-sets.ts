@@ -1,5 +1,4 @@
 import type { Frame } from './cylinder.ts';
-import type { Roster } from './roster.ts';
 
 /*
  * What the whole engine may hold is counted as changes from the base states: at most two causes stand otherwise. So a circumstance that makes a cause nearly
@@ -11,20 +10,6 @@ export type StateSets = { readonly first: Int16Array; readonly second: Int16Arra
 
 /** Worlds of one cylinder: its states in the cylinder's roster, coupled ones among them, and which of the shared sets it belongs to. */
 export type Worlds = StateSets & { readonly set: Uint32Array; readonly shared: StateSets };
-
-/** All sets of at most two states, those with the same first state in a row. */
-export function allSets({ states, ends }: Roster): StateSets {
-  const [first, second]: [number[], number[]] = [[-1], [-1]];
-  for (let a = 0; a < states.length; a += 1) {
-    first.push(a);
-    second.push(-1);
-    for (let b = ends[a] as number; b < states.length; b += 1) {
-      first.push(a);
-      second.push(b);
-    }
-  }
-  return { first: Int16Array.from(first), second: Int16Array.from(second) };
-}
 
 /**
  * The sets as one cylinder sees them.

@@ -16,9 +16,9 @@ export type Switch = { readonly instance: Instance; readonly base: State; readon
  * on each plug with this strength. So twelve plugs without the trait are one piece of evidence against it, not twelve. The share of a single plug stays
  * what the knowledge says. Expert estimate.
  */
-export const TRAIT = STRENGTHS.usually;
+const TRAIT = STRENGTHS.usually;
 /** Each trait doubles the states of a cause; the weakest effects beyond this many count plug by plug. */
-export const MOST_TRAITS = 4;
+const MOST_TRAITS = 4;
 
 type Effect = { readonly k: number; readonly p: number };
 

@@ -57,6 +57,23 @@ describe('beliefs', () => {
     expect(byHand).toBeCloseTo(0.6168, 4);
   });
 
+  it('hold a weak effect that no plug of the set shows against a shared cause once, worked by hand', () => {
+    const kb = knowledge(
+      [condition('wet', { leak: 0, shows: [{ finding: 'noseSurface', is: 'wet', strength: 'usually', because: 'made up', source: 'common practice' }] })],
+      [cause('rich', { scope: 'engine', makes: [makes('wet', 'sometimes')] })],
+    );
+    const evidence = evidenceOf({
+      format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cylinders: 12 },
+      plugs: Array.from({ length: 12 }, (_, i) => ({ cylinder: i + 1, tip: { noseSurface: 'fine powder' as const } })),
+    });
+    const shown = STRENGTHS.sometimes / STRENGTHS.usually;
+    const dry = 1 - shown + shown * (1 - STRENGTHS.usually ** 2) ** 12;
+    const byHand = (PRIORS.common * dry) / (PRIORS.common * dry + 1 - PRIORS.common);
+    const network = networkFor(kb, evidence);
+    expect(solverFor(network)(evidence).belief(network.shared[0]!)).toBeCloseTo(byHand, 12);
+    expect(byHand).toBeCloseTo(0.02891, 5);
+  });
+
   it('equal a sum over every world within the bounds, for causes and for conditions', () => {
     fc.assert(
       fc.property(anyKnowledge, anySmallSheet, (kb, sheet) => {
