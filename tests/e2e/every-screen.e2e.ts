@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
 import { scratchFolder } from './scratch.ts';
-import { SIZES, THEMES, visitScreens } from './screens.ts';
+import { ALL_SCREENS_MS, SIZES, THEMES, visitScreens } from './screens.ts';
 
 const scratch = scratchFolder();
 let browser: Browser;
@@ -41,7 +41,7 @@ describe.each(THEMES)('every screen of the demo in the %s theme', (colorScheme) 
     const page = await context.newPage();
     await visitScreens(page, host.address, async (name) => { looked.set(name, await look(page)); });
     await context.close();
-  });
+  }, ALL_SCREENS_MS);
 
   it('was looked at', () => {
     expect(looked.size).toBeGreaterThan(10);

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
 import { scratchFolder } from './scratch.ts';
-import { SIZES, visitScreens } from './screens.ts';
+import { ALL_SCREENS_MS, SIZES, visitScreens } from './screens.ts';
 
 const scratch = scratchFolder();
 let browser: Browser;
@@ -65,7 +65,7 @@ async function walk(page: Page): Promise<readonly string[]> {
   return ['Tab does not come to an end'];
 }
 
-it('Tab comes to every control of every screen, shows where it is, and is caught nowhere', async () => {
+it('Tab comes to every control of every screen, shows where it is, and is caught nowhere', { timeout: ALL_SCREENS_MS }, async () => {
   const page = await browser.newPage({ viewport: SIZES[0], reducedMotion: 'reduce' });
   const troubles: string[] = [];
   let walked = 0;

@@ -8,6 +8,8 @@ import { callFrom } from './library-steps.ts';
 
 export const SIZES = [{ width: 1280, height: 800 }, { width: 1920, height: 1080 }] as const;
 export const THEMES = ['light', 'dark'] as const;
+/** What a visit to every screen may take: a minute or two, many times as long on a busy machine. */
+export const ALL_SCREENS_MS = 900_000;
 
 /** `keys`: pressed once the screen is there, to lay a sheet over it. */
 type Screen = { readonly name: string; readonly route: Route; readonly keys?: string };
@@ -30,8 +32,9 @@ const ofEngine = (id: string): readonly Screen[] => [
   { name: 'engine-edit', route: { page: 'engine-edit', id } },
   ...HEAT_PARTS.map((part): Screen => ({ name: `engine-heat-${part}`, route: { page: 'engine-heat', id, part } })),
 ];
-const ofReading = (name: string, id: string): readonly Screen[] => [
-  ...STATIONS.map((station): Screen => ({ name: `${name}-${station}`, route: { page: 'reading', id, station } })),
+const ofReading = (name: string, id: string): readonly Screen[] =>
+  STATIONS.map((station): Screen => ({ name: `${name}-${station}`, route: { page: 'reading', id, station } }));
+const aroundReading = (name: string, id: string): readonly Screen[] => [
   { name: `${name}-here`, route: { page: 'knowledge', shelf: 'here', entry: id } },
   { name: `${name}-errands`, route: { page: 'reading', id, station: 'plugs' }, keys: 'Control+k' },
   { name: `${name}-keys`, route: { page: 'reading', id, station: 'plugs' }, keys: '?' },
@@ -40,17 +43,19 @@ const ofReading = (name: string, id: string): readonly Screen[] => [
 const ofPhoto = (name: string, photo: PhotoRecord | undefined): readonly Screen[] =>
   (photo ? [{ name: `${name}-photo`, route: { page: 'reading', id: photo.readingId, station: 'photos', field: photo.id } }] : []);
 
-/** The screens worth a picture: every place, all pages of one engine, and the stations of one reading of each engine with the sheets over it. */
+/** The screens worth a picture: every place, all pages of one engine with the sheets over its reading, and the stations of one reading of each engine. */
 async function screens(page: Page): Promise<readonly Screen[]> {
   const engines = await answered(page, 'engine.list', null);
   const readings = await Promise.all(engines.map(async (record) => {
     const [newest, before] = await answered(page, 'reading.list', { engineId: record.id });
     const reading = before ?? newest;
     const [photo] = reading ? await answered(page, 'photo.list', { readingId: reading.id }) : [];
-    return { name: shortName(record), reading, photo };
+    return { engineId: record.id, name: shortName(record), reading, photo };
   }));
   const typical = engines.find(({ engine }) => engine.cylinders === 4 && engine.layout === 'inline') ?? engines[0];
-  const read = readings.flatMap(({ name, reading, photo }) => (reading ? [...ofReading(name, reading.id), ...ofPhoto(name, photo)] : []));
+  const read = readings.flatMap(({ engineId, name, reading, photo }) => (reading === undefined ? [] : [
+    ...ofReading(name, reading.id), ...ofPhoto(name, photo), ...(engineId === typical?.id ? aroundReading(name, reading.id) : []),
+  ]));
   return [...onlyPlaces, ...(typical ? ofEngine(typical.id) : []), ...read];
 }
 

@@ -2,7 +2,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
 import { scratchFolder } from './scratch.ts';
-import { SIZES, visitScreens } from './screens.ts';
+import { ALL_SCREENS_MS, SIZES, visitScreens } from './screens.ts';
 
 const scratch = scratchFolder();
 let browser: Browser;
@@ -57,7 +57,7 @@ const moving = (page: Page): Promise<readonly string[]> => page.evaluate(() => {
   return elements.map((element) => `${element.tagName} ${element.className}`);
 });
 
-describe('every screen of the demo', () => {
+describe('every screen of the demo', { timeout: ALL_SCREENS_MS }, () => {
   it('at twice the size has every control within the window', async () => {
     expect(await troubles(ZOOMED, outOfReach)).toEqual([]);
   });
