@@ -12,7 +12,7 @@ import { pictureOf } from '../fixtures/photo/picture-of.ts';
 
 /*
  * Draws the photos of the demo library from its sheets: every tip as its sheet says, each reading under another lamp, with a grey card beside the plug.
- * node electron/start/gate.mjs tests/run/draw-demo-photos.ts; the pictures go to seeds/<engine>/photos. They are drawings and named so.
+ * npm run demo-photos; the pictures go to seeds/<engine>/photos. They are drawings and named so.
  */
 const ENGINES: Readonly<Record<string, string>> = { 'Marlisse 1300 saloon': 'marlisse-1300', 'Tarnelle 350 two-stroke twin': 'tarnelle-350' };
 const LAMPS: readonly Pick<Camera, 'light' | 'balance'>[] = [{ light: 'D65', balance: 1 }, { light: 'A', balance: 0.6 }, { light: 'D50', balance: 0.8 }];

@@ -10,7 +10,7 @@ export type Laying = { readonly id: string; readonly place: PlugPlace; readonly 
 
 const naturally = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
-export const byName = (a: Layable, b: Layable): number => naturally.compare(a.name, b.name);
+const byName = (a: Layable, b: Layable): number => naturally.compare(a.name, b.name);
 /** By the moment of capture; those that do not tell theirs come last, by name. */
 export function byCapture(a: Layable, b: Layable): number {
   if (a.takenAt === null || b.takenAt === null) return Number(a.takenAt === null) - Number(b.takenAt === null) || byName(a, b);
