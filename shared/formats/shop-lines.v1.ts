@@ -13,7 +13,7 @@ import { oneOf, parseStrictly, record, text, type Problem } from './strict.ts';
 const plainId = text(80).regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: (issue) => `${JSON.stringify(issue.input)} is no id; an id is in lower case with hyphens` });
 
 /** One thing known of the engine or of how it ran. */
-export const circumstance = record({
+const circumstance = record({
   tag: oneOf(CONDITION_TAGS).optional(), fuel: oneOf(FUELS).optional(), duty: oneOf(DUTIES).optional(), stop: oneOf(STOPS).optional(),
   use: oneOf(USES).optional(), cycle: oneOf(CYCLES).optional(), aspiration: oneOf(ASPIRATIONS).optional(), cooling: oneOf(COOLINGS).optional(),
   mixture: oneOf(MIXTURE_KINDS).optional(), ignition: oneOf(IGNITION_KINDS).optional(),

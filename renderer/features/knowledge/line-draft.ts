@@ -1,5 +1,4 @@
 import { CYLINDER_FINDINGS, PLUG_FINDINGS } from '../../../core/knowledge/findings.ts';
-import { lineKey } from '../../../core/shop-lines/line-key.ts';
 import type { Knowledge } from '../../../core/knowledge/types.ts';
 import { complaintsAbout, type LineField } from '../../../core/shop-lines/complaints.ts';
 import { shopLine, type ShopCircumstance, type ShopLine, type ShopSays } from '../../../shared/formats/shop-lines.v1.ts';
@@ -87,10 +86,4 @@ export function check(draft: LineDraft, knowledge: Knowledge, missing: string, s
   const said = [...complaints].reverse().map(({ field, message }) => [field, sentence(message)] as const);
   const problems: Problems = Object.fromEntries([...open(draft).map((field) => [field, missing] as const), ...said]);
   return { line: Object.keys(problems).length === 0 ? line : undefined, problems };
-}
-
-/** The key of the line a draft would become; undefined while it is not whole. */
-export function keyOfDraft(draft: LineDraft): string | undefined {
-  const says = saysOf(draft);
-  return says && lineKey({ says });
 }
