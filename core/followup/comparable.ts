@@ -1,5 +1,6 @@
 import type { Conditions, ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { readingValidity } from '../domain/reading-validity.ts';
+import { freshPlugs } from './treated.ts';
 
 const RUN_WORDS = { fuel: 'fuel', duty: 'running', stop: 'how it was stopped' } as const;
 
@@ -15,11 +16,9 @@ function runOtherwise(before: Conditions, now: Conditions): string[] {
 const spoilt = (sheet: ReadingSheet): string[] =>
   [...new Set(readingValidity(sheet).flatMap(({ notes }) => notes.filter(({ effect, id }) => effect === 'spoils' && id !== 'few-km').map(({ words }) => words)))];
 
-function plugsCarryOver({ conditions, since }: ReadingSheet): string[] {
-  const fresh = (conditions?.tags ?? []).some((tag) => tag === 'plugs new' || tag === 'plugs cleaned');
-  return fresh || (since?.done ?? []).length === 0
-    ? []
-    : ['The plugs are not noted as cleaned or renewed: part of what is seen may be from before the work.'];
+function plugsCarryOver(sheet: ReadingSheet): string[] {
+  const worked = (sheet.since?.done ?? []).length > 0;
+  return worked && !freshPlugs(sheet) ? ['The plugs are not noted as cleaned or renewed: part of what is seen may be from before the work.'] : [];
 }
 
 /** What limits the comparison of this reading with the one before; empty when they may well be compared. */

@@ -13,7 +13,8 @@ export type Treatment = { readonly words: string; readonly factor: number; reado
 /** Plugs that were neither cleaned nor renewed still carry what was there before the cure: it counts for half. Expert estimate. */
 const UNCLEANED = 0.5;
 
-const freshPlugs = ({ conditions }: ReadingSheet): boolean => (conditions?.tags ?? []).some((tag) => tag === 'plugs new' || tag === 'plugs cleaned');
+/** Nothing on these plugs is from before the work. */
+export const freshPlugs = ({ conditions }: ReadingSheet): boolean => (conditions?.tags ?? []).some((tag) => tag === 'plugs new' || tag === 'plugs cleaned');
 
 /** Every plug of the place went one way since the reading before, the way that cures this cause. */
 function steppedTheRightWay({ cause, plugs }: Place, sheet: ReadingSheet): boolean {

@@ -37,7 +37,24 @@ describe('one plug at two readings', () => {
     ]) expect(change(before, now)).toBe('cannot be told');
   });
 
-  it('names the sign that moved', () => {
-    expect(plugChange(plug('dry carbon fouling', { coverage: 'full' }), plug('dry carbon fouling', { coverage: 'light' }), true).why).toBe('Still dry carbon fouling, but less of it: coverage full, now light.');
-  });
+  it.each<[string, PlugThen | undefined, PlugThen | undefined]>([
+    ['Looks normal, as before.', plug('normal'), plug('normal')],
+    ['Normal before, oil fouling now.', plug('normal'), plug('oil fouling')],
+    ['Oil fouling before, normal now.', plug('oil fouling'), plug('normal')],
+    ['Oil fouling and not firing before, normal now.', plug('oil fouling', {}, { also: ['not firing'] }), plug('normal')],
+    ['Another fault: oil fouling before, worn now.', plug('oil fouling'), plug('worn')],
+    ['Still oil fouling.', plug('oil fouling'), plug('oil fouling')],
+    ['Still oil fouling; besides, not firing now.', plug('oil fouling'), plug('oil fouling', {}, { also: ['not firing'] })],
+    ['Still oil fouling; no longer: not firing.', plug('oil fouling', {}, { also: ['not firing'] }), plug('oil fouling')],
+    ['Still worn, and more of it: gap 1.1 mm, now 1.3 mm.', plug('worn', {}, { measured: { gapMm: 1.1 } }), plug('worn', {}, { measured: { gapMm: 1.3 } })],
+    ['Still oil fouling, but less of it: insulation 2 MΩ, now 200 MΩ.', plug('oil fouling', {}, { measured: { insulationMOhm: 2 } }), plug('oil fouling', {}, { measured: { insulationMOhm: 200 } })],
+    [
+      'Still dry carbon fouling; some signs went one way, some the other: coverage full, now light; shell rim even soot, now heavy soot.',
+      plug('dry carbon fouling', { coverage: 'full', shellRim: 'even soot' }), plug('dry carbon fouling', { coverage: 'light', shellRim: 'heavy soot' }),
+    ],
+    ['Not read this time.', plug('normal'), plug('normal', {}, { read: false })],
+    ['Not read the time before.', undefined, plug('normal')],
+    ['It could not be judged this time.', plug('normal'), plug('undetermined')],
+    ['It could not be judged the time before.', plug('undetermined'), plug('normal')],
+  ])('is told so: %s', (words, before, now) => { expect(plugChange(before, now, true).why).toBe(words); });
 });

@@ -79,10 +79,34 @@ describe('a cure', () => {
     expect(moved(after(four, four, [{ cause: 'clean-burning-fuel' }, { cause: 'no-such-cause' }]))).toEqual([]);
   });
 
+  it('is told with its day and its reason, and half of it where the plugs were put back as they were', () => {
+    const told = (sheet: ReadingSheet): unknown =>
+      placesIn(networkFor(KNOWLEDGE, evidenceOf(sheet))).flatMap(({ moves }) => moves.filter(({ about }) => about.startsWith('since')).map(({ words, because, about }) => [words, about, because]));
+    const dated = { ...four, date: '2026-02-14T09:30:00Z' };
+    const cure = { cause: 'guides-worn', cylinders: [3] };
+    const [words] = told(after(dated, four, [cure])) as string[][];
+    expect(words?.slice(0, 2)).toEqual(['put right since the reading of 2026-02-14', 'since.done']);
+    const [uncleaned] = told(after(four, { ...four, conditions: {} }, [cure])) as string[][];
+    expect(uncleaned).toEqual(['put right since the reading before', 'since.done', `${words?.[2]} The plugs were neither cleaned nor renewed, so it counts for half.`]);
+    const tried = { ...after(dated, four), since: { ...after(dated, four).since!, tried: [cure] } };
+    expect((told(tried) as string[][])[0]?.slice(0, 2)).toEqual(['put right before the reading of 2026-02-14', 'since.tried']);
+  });
+
+  it('counts in full on plugs that were cleaned as on new ones', () => {
+    const kb = sootFrom('rich');
+    const tagged = (tags: 'plugs new' | 'plugs cleaned' | 'cold weather'): number => beliefs(after(sooty, { ...sooty, conditions: { tags: [tags] } }, [{ cause: 'rich' }]), kb)('rich');
+    expect(tagged('plugs cleaned')).toBe(tagged('plugs new'));
+    expect(tagged('cold weather')).toBeGreaterThan(tagged('plugs new'));
+  });
+
   it('by a plug one step hotter counts once it is fitted, without being ticked', () => {
     const fitted = (steps: number): ReadingSheet => ({ ...four, plugs: four.plugs.map((plug) => ({ ...plug, fitted: { heatStepsFromSpecified: steps } })) });
     expect(moved(after(fitted(0), fitted(1)))).toContain('plugs-too-cold');
     expect(moved(after(fitted(0), fitted(-1)))).not.toContain('plugs-too-cold');
+    expect(moved(after(fitted(0), fitted(-1)))).toContain('plugs-too-hot');
+    expect(moved(after(fitted(0), fitted(1)))).not.toContain('plugs-too-hot');
+    const three = { ...fitted(1), plugs: fitted(1).plugs.map((plug, i) => (i === 0 ? { ...plug, fitted: { heatStepsFromSpecified: 0 } } : plug)) };
+    expect(moved(after(fitted(0), three))).not.toContain('plugs-too-cold');
     expect(moved(after(fitted(1), fitted(1)))).toEqual([]);
   });
 });
