@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { barsFromBefore } from '../../../core/followup/earlier-bars.ts';
 import { barsFor } from '../../../core/inference/stop-rules.ts';
 import { evidenceOf } from '../../../core/inference/evidence.ts';
 import type { AppError } from '../../../shared/channels.ts';
@@ -55,7 +56,8 @@ function Rules({ findings, sheet }: { findings: Findings; sheet: ReadingSheet })
   const { knowledge } = useLooking();
   const { here, rules, term } = useText().knowledge;
   const told = useTold();
-  const bars = barsFor(knowledge.barsOnHotter, evidenceOf(sheet));
+  const now = barsFor(knowledge.barsOnHotter, evidenceOf(sheet));
+  const bars = [...now, ...barsFromBefore(knowledge.barsOnHotter, sheet, now)];
   return (
     <>
       <Part title={here.stops}>
@@ -63,7 +65,7 @@ function Rules({ findings, sheet }: { findings: Findings; sheet: ReadingSheet })
       </Part>
       <Part title={here.bars}>
         {bars.length === 0 ? <p>{here.noBars}</p> : <ul className={styles.plain}>{bars.map(({ id, sign, anyOf }) => (
-          <li key={id}><a href={entryHref('bars', id)}>{rules.bar(told.sentence(sign), anyOf.map(term))}</a></li>
+          <li key={`${id} ${sign}`}>{anyOf.length === 0 ? told.sentence(sign) : <a href={entryHref('bars', id)}>{rules.bar(told.sentence(sign), anyOf.map(term))}</a>}</li>
         ))}</ul>}
       </Part>
     </>
