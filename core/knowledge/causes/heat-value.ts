@@ -7,8 +7,8 @@ export const heatValueCauses: readonly Cause[] = [
     name: 'Plugs too cold for engine or use',
     synonyms: [
       'heat range too cold', 'plug too cold', 'wrong heat range, too cold', 'plugs too cold for the service', 'cold plug', 'heat value too high',
-      'plug type too cold', 'spark plug too cold for light duty', 'incorrect plug type, too cold', 'wrong heat range',
-      'plug other than the specified one', 'heat range wrong',
+      'plug type too cold', 'spark plug too cold for light duty', 'incorrect plug type, too cold', 'wrong heat range', 'heat range wrong',
+      'wrong plug fitted',
     ],
     scope: 'engine',
     kind: 'heat value',
@@ -52,8 +52,7 @@ export const heatValueCauses: readonly Cause[] = [
     name: 'Plugs too hot for engine or use',
     synonyms: [
       'heat range too hot', 'plug too hot', 'wrong heat range, too hot', 'plugs too hot', 'wrong plugs fitted, too hot', 'hot plug',
-      'heat value too low', 'plug type too hot', 'incorrect plug type, too hot', 'wrong heat range', 'plug other than the specified one',
-      'heat range wrong',
+      'heat value too low', 'plug type too hot', 'incorrect plug type, too hot', 'wrong heat range', 'heat range wrong', 'wrong plug fitted',
     ],
     scope: 'engine',
     kind: 'heat value',

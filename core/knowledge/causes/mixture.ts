@@ -79,7 +79,6 @@ export const mixtureCauses: readonly Cause[] = [
     synonyms: [
       'clogged air cleaner', 'dirty air filter', 'restricted air intake', 'air cleaner needs service', 'choked air filter',
       'blocked air cleaner element', 'air cleaner dirty', 'air filter blocked', 'air cleaner clogged', 'air cleaner element restricted',
-      'intake restricted',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -220,7 +219,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Manifold heat valve stuck',
     synonyms: [
       'heat riser stuck', 'manifold heat valve seized', 'hot-spot valve stuck', 'exhaust heat control valve stuck', 'inlet manifold stays cold',
-      'heat riser not working', 'manifold heat control stuck',
+      'manifold heat control stuck',
     ],
     scope: 'engine',
     kind: 'mixture',
@@ -791,7 +790,7 @@ export const mixtureCauses: readonly Cause[] = [
     name: 'Injector leaking or too rich',
     synonyms: [
       'leaking injector', 'injector dripping', 'injector too rich', 'dribbling injector', 'leaky fuel injector', 'injector stuck open',
-      'injector over-delivers', 'worn injector nozzle', 'injector with a poor spray', 'injector nozzle drips',
+      'injector over-delivers', 'worn injector nozzle', 'injector nozzle drips',
     ],
     scope: 'cylinder',
     kind: 'mixture',

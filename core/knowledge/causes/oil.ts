@@ -9,7 +9,7 @@ export const oilCauses: readonly Cause[] = [
       'oil past piston rings', 'piston rings worn', 'piston rings and pistons worn', 'worn rings', 'broken piston rings', 'worn cylinder',
       'broken rings', 'stuck rings', 'oil pumping', 'oil getting past the rings', 'bore worn', 'scored cylinder bore',
       'oil entering the cylinder past the rings', 'ring gaps wide', 'oil control ring worn', 'excessive oil consumption', 'glazed bore',
-      'piston and rings worn',
+      'piston and rings worn', 'oversize bore',
     ],
     scope: 'cylinder',
     kind: 'oil',
@@ -102,8 +102,8 @@ export const oilCauses: readonly Cause[] = [
     name: 'Piston rings and bores worn throughout',
     synonyms: [
       'worn engine', 'worn rings', 'oil past piston rings', 'piston rings worn', 'excessive wear', 'high-mileage engine', 'oil pumping',
-      'tired engine', 'engine burns oil', 'engine due for overhaul', 'rings worn', 'excessive oil consumption', 'cylinder bores oversize',
-      'worn pistons and rings', 'oil past the rings',
+      'tired engine', 'engine burns oil', 'engine due for overhaul', 'rings worn', 'excessive oil consumption', 'worn pistons and rings',
+      'oil past the rings', 'bores worn oversize', 'oversize bores',
     ],
     scope: 'engine',
     kind: 'oil',
@@ -307,7 +307,7 @@ export const oilCauses: readonly Cause[] = [
     name: 'Blower or turbo seal leaking',
     synonyms: [
       'supercharger seal', 'turbocharger oil seal', 'oil past the turbocharger', 'compressor seal leaking oil', 'blower oil seal worn',
-      'supercharger oil seal leaking', 'impeller shaft seal leaking', 'turbocharger seal worn',
+      'supercharger oil seal leaking', 'turbocharger seal worn', 'impeller seal leaking',
     ],
     scope: 'engine',
     kind: 'oil',

@@ -278,7 +278,7 @@ export const temperatureCauses: readonly Cause[] = [
     name: 'Carbon built up in the chamber',
     synonyms: [
       'combustion chamber deposits', 'deposits on piston and head', 'chamber carbon', 'coked combustion chamber', 'heavy carbon in the chamber',
-      'carbonised piston crown', 'excessive carbon', 'carbon deposits in the combustion chamber', 'carbon build-up in the cylinders',
+      'carbonised piston crown', 'carbon deposits in the combustion chamber', 'carbon build-up in the cylinders',
     ],
     scope: 'engine',
     kind: 'deposit',
