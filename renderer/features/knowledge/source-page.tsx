@@ -40,7 +40,7 @@ export function SourcePage({ id }: { id: SourceId }) {
   return (
     <>
       <header className={styles.head}>
-        <p className={styles.called}>{source?.id}</p>
+        {source !== undefined && <p className={styles.called}>{source.id}</p>}
         <h2>{source?.title ?? (id === COMMON_PRACTICE ? text.practice : text.memory)}</h2>
         <p className={styles.lead}>{about}</p>
       </header>
