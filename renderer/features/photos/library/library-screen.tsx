@@ -18,14 +18,19 @@ export function PhotoLibraryScreen() {
   const find = useDeferredValue(typed.trim());
   const library = useLibrary({ ...(find !== '' && { find }), ...(view !== undefined && { view }), ...(unplaced && { unplaced }) });
   const { total, problem } = library;
+  const nothing = total === 0 && typed === '' && view === undefined && !unplaced;
   return (
     <div className={styles.screen}>
       <header className={styles.head}>
         <h1>{words.library.title}</h1>
         <span role="status" className={styles.total}>{total === undefined ? shell.loading : words.library.total(total)}</span>
-        <div className={styles.find}><TextField label={words.library.find} value={typed} limit={200} onChange={setTyped} /></div>
-        <Choice label={words.library.seen} options={PHOTO_VIEWS} value={view} nameOf={(each) => words.layOut.views[each]} onChange={setView} />
-        <Tag on={unplaced} onChange={setUnplaced}>{words.library.unlaid}</Tag>
+        {!nothing && (
+          <>
+            <div className={styles.find}><TextField label={words.library.find} value={typed} limit={200} onChange={setTyped} /></div>
+            <Choice label={words.library.seen} options={PHOTO_VIEWS} value={view} nameOf={(each) => words.layOut.views[each]} onChange={setView} />
+            <Tag on={unplaced} onChange={setUnplaced}>{words.library.unlaid}</Tag>
+          </>
+        )}
       </header>
       {problem !== null && <Notice tone="problem" title={words.unreadable}>{shell.error(problem)}</Notice>}
       {total === 0 && <p>{words.library.none}</p>}
