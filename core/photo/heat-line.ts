@@ -11,7 +11,10 @@ export type HeatLine = { readonly along: number; readonly contrast: number };
 export const LEAST_CONTRAST = 4;
 const STEPS = 48;
 const ACROSS = 7;
-const FEWEST = 5;
+/** The very end is left out, in bore radii, with the first steps after it: where the electrode was found to end may be off. */
+const BEYOND_END = 0.1;
+const FEWEST_BEFORE = 10;
+const FEWEST_AFTER = 5;
 /** Steps to both sides of a line within which it must have happened; shading changes slowly. */
 const SHARP = 4;
 
@@ -22,7 +25,7 @@ export function heatLine(image: PixelImage, geometry: Geometry, balance: Balance
   const profile = profileAlong(image, geometry, balance);
   if (profile.length === 0) return undefined;
   let best: HeatLine = { along: 0, contrast: 0 };
-  for (let at = FEWEST; at <= profile.length - FEWEST; at += 1) {
+  for (let at = FEWEST_BEFORE; at <= profile.length - FEWEST_AFTER; at += 1) {
     const lasting = distance(meanOf(profile.slice(0, at)), meanOf(profile.slice(at)));
     const sharp = distance(meanOf(profile.slice(Math.max(0, at - SHARP), at)), meanOf(profile.slice(at, at + SHARP)));
     const contrast = Math.min(lasting, sharp);
@@ -34,7 +37,7 @@ export function heatLine(image: PixelImage, geometry: Geometry, balance: Balance
 /** Colour across the middle of the bar at steps from its free end to the edge of the bore, lightness at half weight; nothing where it leaves the picture. */
 function profileAlong(image: PixelImage, { bore, strap: { angle, offset, half, end } }: Geometry, balance: Balance): Profile {
   const [cos, sin] = [Math.cos(angle) * bore.r, Math.sin(angle) * bore.r];
-  const [from, to] = [end + 0.06, 0.97];
+  const [from, to] = [end + BEYOND_END, 0.97];
   const places = new Int32Array(STEPS * ACROSS);
   for (let i = 0; i < places.length; i += 1) {
     const along = from + ((to - from) * (Math.floor(i / ACROSS) + 0.5)) / STEPS;

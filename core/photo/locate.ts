@@ -2,7 +2,7 @@ import { centreCandidates } from './centre.ts';
 import { focused, sharpestOf, type Focus } from './focus.ts';
 import { clamped, type Circle, type PixelImage } from './pixels.ts';
 import type { Geometry } from './geometry.ts';
-import { partsScaled, strapOf, type Parts } from './parts.ts';
+import { LEAST_STRAP, partsScaled, strapOf, type Parts } from './parts.ts';
 import { halfSizeLuma, halved, type Plane } from './planes.ts';
 import { brighterOutside, fitRing, ringOfCircle, ringScaled, softnessOf, type Ring } from './ring-fit.ts';
 import { ringModel, type RingModel } from './ring-model.ts';
@@ -104,7 +104,7 @@ const CHANCE = 0.35;
 function confidenceOf(boreShare: number, noseShare: number, strapScore: number): number {
   const bore = clamped((boreShare - 0.35) / 0.4);
   const nose = clamped((noseShare - CHANCE) / 0.35);
-  const strap = clamped((strapScore - 0.3) / 0.7);
+  const strap = clamped((strapScore - LEAST_STRAP) / 0.35);
   return Math.cbrt(bore * (0.15 + 0.85 * nose) * (0.25 + 0.75 * strap));
 }
 

@@ -8,7 +8,7 @@ import { tintDifference, tintOf, type Tint } from './tint.ts';
 import type { Balance } from './white.ts';
 
 /** From this difference of hue and chroma (dE00) between two sides of the shell on, the light is called mixed; see docs/photos.md for how it was set. */
-export const MIXED_FROM = 6;
+export const MIXED_FROM = 5;
 /** Metal as dark as this (luminance against the brightest quarter) is soot or shadow and tells nothing of the lamp. */
 const TELLS_FROM = 0.25;
 

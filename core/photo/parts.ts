@@ -37,7 +37,7 @@ export function partsOf({ bore, face, shell, nose, electrode, strap }: Geometry)
 }
 
 /** A strap found less clearly than this is none. */
-export const LEAST_STRAP = 0.3;
+export const LEAST_STRAP = 0.45;
 
 function barOf({ angle, offset, half, end }: Strap, bore: Ring, foot: number): StrapBar {
   const [cos, sin] = [Math.cos(angle) * bore.r, Math.sin(angle) * bore.r];

@@ -1,5 +1,5 @@
 import type { TipSeen } from '../../../core/photo/measure-tip.ts';
-import { partsOf, partsScaled, type Parts } from '../../../core/photo/parts.ts';
+import { LEAST_STRAP, partsOf, partsScaled, type Parts } from '../../../core/photo/parts.ts';
 import type { Circle, Point } from '../../../core/photo/pixels.ts';
 import type { RegionColour } from '../../../core/photo/regions.ts';
 import type { Balance } from '../../../core/photo/white.ts';
@@ -38,7 +38,7 @@ function geometryOf(geometry: TipSeen['geometry'], scale: number, given: PhotoPa
   const { shell, nose, strap, noseFitted } = geometry;
   const sure = {
     ...(given.shell === undefined && { shell: rounded(shell.share, 2) }), ...(given.nose === undefined && { nose: noseFitted ? rounded(nose.share, 2) : 0 }),
-    ...(given.groundElectrode === undefined && { groundElectrode: rounded(Math.min(1, Math.max(0, (strap.score - 0.3) / 0.7)), 2) }),
+    ...(given.groundElectrode === undefined && { groundElectrode: rounded(Math.min(1, Math.max(0, (strap.score - LEAST_STRAP) / 0.35)), 2) }),
   };
   return { ...partsRounded(partsScaled(partsOf(geometry), 1 / scale)), sure };
 }

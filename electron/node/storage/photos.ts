@@ -38,17 +38,18 @@ export type PhotosAsked = {
 };
 type Paged = { readonly offset: number; readonly limit: number };
 
-/** Photos of readings and engines that are there, as asked for. */
+/** Photos of readings and engines that are there, as asked for; one index answers most of it. */
 function asked(db: Kysely<Tables>, { engineId, place, view, unplaced, find }: PhotosAsked) {
-  let query = joined(db).innerJoin('reading', 'reading.id', 'photo.reading_id').innerJoin('engine', 'engine.id', 'photo.engine_id')
-    .where('photo.removed_at', 'is', null).where('reading.removed_at', 'is', null).where('engine.removed_at', 'is', null);
-  if (engineId !== undefined) query = query.where('photo.engine_id', '=', engineId);
-  if (place !== undefined) query = query.where('photo.cylinder', '=', place.cylinder).where('photo.position', '=', place.position);
-  if (view !== undefined) query = query.where('photo.view', '=', view);
-  if (unplaced === true) query = query.where('photo.cylinder', 'is', null);
+  const gone = (table: 'engine' | 'reading') => db.selectFrom(table).select('id').where('removed_at', 'is not', null);
+  let query = db.selectFrom('photo').where('removed_at', 'is', null).where('engine_id', 'not in', gone('engine')).where('reading_id', 'not in', gone('reading'));
+  if (engineId !== undefined) query = query.where('engine_id', '=', engineId);
+  if (place !== undefined) query = query.where('cylinder', '=', place.cylinder).where('position', '=', place.position);
+  if (view !== undefined) query = query.where('view', '=', view);
+  if (unplaced === true) query = query.where('cylinder', 'is', null);
   if (find !== undefined && find !== '') {
     const like = `%${find.replace(/[\\%_]/g, '\\$&')}%`;
-    query = query.where((e) => e.or([sql<boolean>`photo.name like ${like} escape '\\'`, sql<boolean>`json_extract(engine.json, '$.name') like ${like} escape '\\'`]));
+    const named = db.selectFrom('engine').select('id').where(sql<boolean>`json_extract(json, '$.name') like ${like} escape '\\'`);
+    query = query.where((e) => e.or([sql<boolean>`name like ${like} escape '\\'`, e('engine_id', 'in', named)]));
   }
   return query;
 }
@@ -58,15 +59,19 @@ export async function countPhotos(db: Kysely<Tables>, what: PhotosAsked): Promis
   return n;
 }
 
+/** The ids of one page, newest first; only its own rows are then read whole. */
+const pageOf = (db: Kysely<Tables>, what: PhotosAsked, { offset, limit }: Paged) =>
+  asked(db, what).select('id').orderBy('shown_at', 'desc').orderBy('id', 'desc').offset(offset).limit(limit);
+
 /** Newest first. */
-export async function pageOfPhotos(db: Kysely<Tables>, what: PhotosAsked, { offset, limit }: Paged): Promise<PhotoRow[]> {
-  return asked(db, what).selectAll('photo_file').selectAll('photo').orderBy('photo.shown_at', 'desc').orderBy('photo.id', 'desc').offset(offset).limit(limit).execute();
+export async function pageOfPhotos(db: Kysely<Tables>, what: PhotosAsked, paged: Paged): Promise<PhotoRow[]> {
+  return whole(db).where('photo.id', 'in', pageOf(db, what, paged)).orderBy('photo.shown_at', 'desc').orderBy('photo.id', 'desc').execute();
 }
 
 /** Newest first, without the long columns. */
-export async function pageOfCards(db: Kysely<Tables>, what: PhotosAsked, { offset, limit }: Paged): Promise<PhotoCardRow[]> {
-  return asked(db, what).select(CARD).select(sql<number>`photo.measure is not null`.as('measured'))
-    .orderBy('photo.shown_at', 'desc').orderBy('photo.id', 'desc').offset(offset).limit(limit).execute();
+export async function pageOfCards(db: Kysely<Tables>, what: PhotosAsked, paged: Paged): Promise<PhotoCardRow[]> {
+  return joined(db).select(CARD).select(sql<number>`photo.measure is not null`.as('measured')).where('photo.id', 'in', pageOf(db, what, paged))
+    .orderBy('photo.shown_at', 'desc').orderBy('photo.id', 'desc').execute();
 }
 
 /** Every photo that is not removed, for the check of the originals; one row per file. */

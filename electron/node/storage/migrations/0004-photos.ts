@@ -35,7 +35,7 @@ async function up(db: Kysely<never>): Promise<void> {
     .modifyEnd(strict).execute();
   await db.schema.createIndex('photo_of_reading').unique().on('photo').columns(['reading_id', 'sha256']).execute();
   await db.schema.createIndex('photo_of_engine').on('photo').columns(['engine_id', 'shown_at']).execute();
-  await db.schema.createIndex('photo_by_time').on('photo').columns(['shown_at', 'id']).execute();
+  await db.schema.createIndex('photo_by_time').on('photo').columns(['shown_at', 'id', 'removed_at', 'engine_id', 'reading_id', 'view', 'cylinder']).execute();
 }
 
 export const photos: Migration = { version: 4, name: 'photos', up };
