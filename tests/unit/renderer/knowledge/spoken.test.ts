@@ -11,7 +11,8 @@ const cause = (id: string, belief: number, supports: Fact[], speaksAgainst: Fact
 const plain = plainFindings(sootyThird);
 const rich = cause('rich', 0.4, [fact('black', 1.5, 'rich makes soot', 'soot shows black'), fact('wide ring', 0.5, 'rich makes soot', 'soot shows ring')]);
 const worn = cause('rings @ 3', 0.7, [], [fact('dry', -2, 'rings makes oil', 'oil shows wet')]);
-const findings: Findings = { ...plain, plugs: plain.plugs.map((plug, i) => (i < 2 ? { ...plug, causes: [rich] } : plug)), engine: { ...plain.engine, causes: [worn] } };
+const plugs = plain.plugs.map((plug, i) => (i < 2 ? { ...plug, causes: [rich] } : plug));
+const findings: Findings = { ...plain, plugs, engine: { ...plain.engine, causes: [worn] } };
 
 describe('what spoke in a reading', () => {
   it('is each line once, with the greatest weight it had, for or against', () => {
