@@ -11,7 +11,7 @@ function bracketed(words: Words, except: readonly string[]): Words {
 }
 
 /** The same with every text in brackets, but for what stands under the names in `except`. */
-export const marked = <T>(value: T, except: readonly string[] = []): T => bracketed(value as unknown as Words, except) as unknown as T;
+const marked = <T>(value: T, except: readonly string[] = []): T => bracketed(value as unknown as Words, except) as unknown as T;
 
 /** The catalogue with every text in brackets, those that its functions put together as well. */
 export const markedCatalogue = (text: Text): Text => marked(text);
