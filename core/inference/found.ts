@@ -54,8 +54,8 @@ export const marksAny = (cause: Cause, { seen }: CylinderEvidence): boolean => s
  */
 export type Found = { readonly table: Float64Array; readonly width: number; readonly turned: Uint16Array };
 
-/** Multiplies one finding into the table. */
-function multiplyIn({ table, width }: Found, seen: Observation<CylinderFindingName>, { switches }: Roster): void {
+/** The table of one finding alone. */
+export function tableOf(seen: Observation<CylinderFindingName>, { switches }: Roster): Float64Array {
   const rest = cylinderRest(seen);
   const marks = switches.map(({ instance }) => cylinderMark(instance.cause, seen));
   const marking = marks.flatMap(({ mark }, o) => (mark > 0 ? [o] : []));
@@ -64,25 +64,24 @@ function multiplyIn({ table, width }: Found, seen: Observation<CylinderFindingNa
     const there = [...based.filter((o) => !changed.includes(o)), ...changed.filter((o) => !based.includes(o))];
     return reportProbability(rest, there.map((o) => marks[o] as Mark));
   };
+  const width = switches.length + 1;
   const alone = new Float64Array(width).fill(under());
   for (const o of marking) alone[o] = under(o);
+  const table = new Float64Array(width * width);
   for (let o = 0; o < width; o += 1) {
-    const silent = !((marks[o]?.mark ?? 0) > 0);
-    for (let p = 0, at = o * width; p < width; p += 1, at += 1) table[at] = (table[at] as number) * (alone[silent ? p : o] as number);
+    if ((marks[o]?.mark ?? 0) > 0) table.fill(alone[o] as number, o * width, (o + 1) * width);
+    else table.set(alone, o * width);
   }
-  for (const o of marking)
-    for (const p of marking) if (o !== p) table[o * width + p] = ((table[o * width + p] as number) / (alone[o] as number)) * under(o, p);
+  for (const o of marking) for (const p of marking) if (o !== p) table[o * width + p] = under(o, p);
+  return table;
 }
 
-export function foundOn(seen: CylinderEvidence['seen'], roster: Roster): Found {
+/** @param tables the tables of all that was found on the cylinder */
+export function foundOn(tables: readonly Float64Array[], roster: Roster): Found {
   const width = roster.switches.length + 1;
-  const found = {
-    table: new Float64Array(width * width).fill(1),
-    width,
-    turned: Uint16Array.from(roster.states, (_, v) => (turns(roster, v) ? (roster.owners[v] as number) : width - 1)),
-  };
-  for (const one of seen) multiplyIn(found, one, roster);
-  return found;
+  const table = new Float64Array(width * width).fill(1);
+  for (const one of tables) for (let at = 0; at < table.length; at += 1) table[at] = (table[at] as number) * (one[at] as number);
+  return { table, width, turned: Uint16Array.from(roster.states, (_, v) => (turns(roster, v) ? (roster.owners[v] as number) : width - 1)) };
 }
 
 /** Probability of what was found under states a and b, -1 for none. */

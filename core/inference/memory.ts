@@ -2,7 +2,7 @@ import type { Condition } from '../knowledge/types.ts';
 import { plugFit, type PlugFit } from './appearance.ts';
 import { cylinderWeights, ownCauses, type CylinderWeights, type Frame } from './cylinder.ts';
 import type { CylinderEvidence, PlugEvidence } from './evidence.ts';
-import { foundOn, type Found } from './found.ts';
+import { foundOn, tableOf, type Found } from './found.ts';
 import { freeOf, plugSum, type OnPairs, type PlugSum } from './plug-sum.ts';
 import { PlugUnder } from './plug-under.ts';
 import type { Damping } from './symptoms.ts';
@@ -28,6 +28,9 @@ export function memoryFor(conditions: readonly Condition[]): Memory {
   const looks = new WeakMap<PlugEvidence['seen'], string>();
   const [fits, frees, terms] = [new Map<string, PlugFit>(), new Map<string, OnPairs>(), new Map<string, PlugTerm>()];
   const found = new WeakMap<Frame, WeakMap<CylinderEvidence['seen'], Found>>();
+  const tables = new WeakMap<Frame, WeakMap<CylinderEvidence['seen'][number], Float64Array>>();
+  const table = (frame: Frame, one: CylinderEvidence['seen'][number]): Float64Array =>
+    once(once(tables, frame, () => new WeakMap<CylinderEvidence['seen'][number], Float64Array>()), one, () => tableOf(one, frame.roster));
   const weights = new WeakMap<Frame, Map<string, CylinderWeights>>();
   const look = (seen: PlugEvidence['seen']): string =>
     once(looks, seen, () => seen.map((o) => once(numbers, o.weights, () => numbers.size)).join());
@@ -40,7 +43,8 @@ export function memoryFor(conditions: readonly Condition[]): Memory {
         const sum = plugSum(fit(evidence), damping.conditions, free);
         return { sum, under: new PlugUnder(sum, frame.touches) };
       }),
-    found: (frame, seen) => once(once(found, frame, () => new WeakMap<CylinderEvidence['seen'], Found>()), seen, () => foundOn(seen, frame.roster)),
+    found: (frame, seen) => once(once(found, frame, () => new WeakMap<CylinderEvidence['seen'], Found>()), seen, () =>
+        foundOn(seen.map((one) => table(frame, one)), frame.roster)),
     weights: (frame, damping, own) =>
       once(once(weights, frame, () => new Map<string, CylinderWeights>()), `${damping.key} ${own.key}`, () => cylinderWeights(frame, damping, own)),
   };

@@ -3,14 +3,15 @@ import { diagnose } from '../../core/inference/diagnose.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import { parseReadingSheet, type ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { benchPhotos } from './photos.ts';
-import { eighteenTwinPlug, fourCylinders } from './sheets.ts';
+import { eighteenFullFacets, eighteenTwinPlug, fourCylinders } from './sheets.ts';
 
 /**
  * How long a diagnosis takes, as a multiple of reading and checking the same sheet's text in the same run: machines differ, the ratio hardly does.
  * Times are medians. Nothing fails here; a benchmark informs, tests decide.
  */
 const given = { knowledge: KNOWLEDGE, digest: 'bench' };
-const SHEETS: readonly (readonly [string, ReadingSheet])[] = [['4 cylinders', fourCylinders], ['18 cylinders, 36 plugs', eighteenTwinPlug]];
+const SHEETS: readonly (readonly [string, ReadingSheet])[] = [['4 cylinders', fourCylinders], ['18 cylinders, 36 plugs', eighteenTwinPlug],
+  ['18 cylinders, 24 plugs in every facet', eighteenFullFacets]];
 
 const bench = new Bench({ time: 2000, iterations: 5, warmupTime: 200, warmupIterations: 1 });
 for (const [name, sheet] of SHEETS) {

@@ -12,7 +12,8 @@ import { FACET_NAMES, type FacetName } from '../../../../shared/vocabulary/tip.t
 import { anySheet } from './any-sheet.ts';
 
 /** What must hold of beliefs whatever is on the sheet, as laws of probability and not as knowledge of plugs. Each returns the breaches it finds, in words. */
-const ROUNDING = 1e-7;
+/** The solver leaves out worlds that weigh together less than a hundred-thousandth, others for each sheet. */
+const ROUNDING = 2e-5;
 
 type Beliefs = ReadonlyMap<string, number>;
 
