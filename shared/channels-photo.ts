@@ -33,7 +33,7 @@ export type PhotoPlace = z.output<typeof photoPlace>;
  * The neutral thing a person pointed out: a card or paper (told apart by its brightness where `taken` is absent), the bare shell, or the reference of
  * another photo under the same lamp.
  */
-export const whiteGiven = z.discriminatedUnion('kind', [
+const whiteGiven = z.discriminatedUnion('kind', [
   record({ kind: z.literal('patch'), taken: z.enum(['grey card', 'white paper']).optional(), ...photoBox.shape }),
   record({ kind: z.literal('metal'), ...photoBox.shape }),
   record({ kind: z.literal('photo'), id }),
@@ -42,7 +42,7 @@ export type WhiteGiven = z.output<typeof whiteGiven>;
 
 /** Marks lie beside the picture, never in it. */
 const words = text(300);
-export const annotation = z.discriminatedUnion('kind', [
+const annotation = z.discriminatedUnion('kind', [
   record({ kind: z.literal('arrow'), from: photoPoint, to: photoPoint, words }),
   record({ kind: z.literal('circle'), ...photoCircle.shape, words }),
   record({ kind: z.literal('text'), ...photoPoint.shape, words }),
@@ -58,11 +58,11 @@ const card = {
   takenAt: cameraTime.nullable(), addedAt: instant, place: photoPlace.nullable(), view: oneOf(PHOTO_VIEWS), order,
   measured: z.boolean(), problem: text(400).nullable(),
 };
-export const photoCard = record(card);
+const photoCard = record(card);
 export type PhotoCard = z.output<typeof photoCard>;
 
 /** `white`, `geometry`: what a person pointed out or put right; null where all was found by the program. `camera`: maker and model, as the file has them. */
-export const photoRecord = record({
+const photoRecord = record({
   ...card,
   sha256: text(64), camera: text(200).nullable(), colour: z.enum(['yes', 'greyscale', 'cmyk', 'transparent']),
   white: whiteGiven.nullable(), geometry: photoParts.nullable(), measure: photoMeasure.nullable(), annotations: z.array(annotation),
@@ -70,8 +70,7 @@ export const photoRecord = record({
 export type PhotoRecord = z.output<typeof photoRecord>;
 
 /** `known`: the same bytes are in this reading already, and nothing was added. */
-export const incomingPhoto = record({ photo: photoRecord, known: z.boolean() });
-export type IncomingPhoto = z.output<typeof incomingPhoto>;
+export type IncomingPhoto = { readonly photo: PhotoRecord; readonly known: boolean };
 
 const page = { offset: count('photos', 0, 10_000_000), limit: count('photos', 1, 500) };
 const total = z.number().int();

@@ -28,7 +28,7 @@ const AGREES = 0.03;
 const LEAST_STEP = 2;
 
 /** Distance from the centre of a ring as a share of its radius in that direction: under 1 is inside. */
-export function depthIn(ring: Ring, px: number, py: number): number {
+function depthIn(ring: Ring, px: number, py: number): number {
   const { x, y, r, c2, s2 } = ring;
   const dx = px - x;
   const dy = py - y;

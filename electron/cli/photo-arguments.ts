@@ -1,4 +1,4 @@
-import type { PointedOut } from '../node/photo/photo-job.ts';
+import type { PointedOut } from '../node/photo/pointed-out.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
 
 export const PHOTO_USAGE = 'npm run --silent measure-photo -- FILE [--neutral X,Y,W,H] [--nose X,Y,R]   (pixels of the upright picture)';

@@ -11,7 +11,7 @@ export const photoPoint = record({ x: pixels('pixels'), y: pixels('pixels') });
 export const photoCircle = record({ x: pixels('pixels'), y: pixels('pixels'), r: amount('pixels', 0, MOST_PIXELS) });
 export const photoBox = record({ x: pixels('pixels'), y: pixels('pixels'), w: amount('pixels', 0, MOST_PIXELS), h: amount('pixels', 0, MOST_PIXELS) });
 /** The ground electrode as a bar: its foot on the shell, its free end, its width. */
-export const photoBar = record({ foot: photoPoint, end: photoPoint, width: amount('pixels', 0, MOST_PIXELS) });
+const photoBar = record({ foot: photoPoint, end: photoPoint, width: amount('pixels', 0, MOST_PIXELS) });
 
 /** The parts of a firing end: outline of the shell, edge of its bore, end of the insulator nose, centre electrode, ground electrode. */
 export const photoParts = record({

@@ -5,7 +5,7 @@ import type { PhotoCard, PhotoRecord, WhiteGiven } from '../../../shared/channel
 import type { PhotoParts } from '../../../shared/formats/photo-measure.v1.ts';
 import type { Problem } from '../../../shared/formats/strict.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import type { PointedWhite } from '../photo/photo-job.ts';
+import type { PointedWhite } from '../photo/pointed-out.ts';
 import { stateOfOriginal } from '../photo-store/originals.ts';
 import { photoRefusal } from '../photo-store/photo-desk.ts';
 import { cardOf, measureOf, photoRecordOf } from '../photo-store/photo-record.ts';

@@ -5,7 +5,7 @@ import type { PictureSize } from '../photo/picture.ts';
 import type { Result } from '../../../shared/result.ts';
 
 /** Shown sizes beyond the small one take at most this much; the ones looked at longest ago go first. */
-export const LARGE_PICTURES_BYTES = 1_000_000_000;
+const LARGE_PICTURES_BYTES = 1_000_000_000;
 
 type Kept = { readonly path: string; readonly bytes: number; readonly seen: number };
 export type Drawing = (to: string) => Promise<Result<null, PhotoError>>;

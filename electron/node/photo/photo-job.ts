@@ -1,25 +1,14 @@
-import { measureTip, type TipMeasurement } from '../../../core/photo/measure-tip.ts';
+import { measureTip } from '../../../core/photo/measure-tip.ts';
 import { partsScaled } from '../../../core/photo/parts.ts';
-import type { Box, Point } from '../../../core/photo/pixels.ts';
+import type { Point } from '../../../core/photo/pixels.ts';
 import type { GivenWhite } from '../../../core/photo/white.ts';
-import type { PhotoMeasure, PhotoParts } from '../../../shared/formats/photo-measure.v1.ts';
+import type { PhotoMeasure } from '../../../shared/formats/photo-measure.v1.ts';
 import { err, ok, type Result } from '../../../shared/result.ts';
-import { decodePhoto, openPhoto, type DecodedPhoto } from './decode.ts';
+import { decodePhoto, openPhoto } from './decode.ts';
 import type { PhotoError } from './photo-error.ts';
-import { photoMeasureOf } from './photo-measure.ts';
+import { photoMeasureOf, type MeasuredPhoto } from './photo-measure.ts';
+import type { PointedOut, PointedWhite } from './pointed-out.ts';
 import { readPhotoFile } from './read-photo-file.ts';
-
-/** The neutral thing: a card or paper, the bare shell, or the white of another photo under the same lamp and what that stood on. */
-export type PointedWhite =
-  | ({ readonly kind: 'patch'; readonly taken?: 'grey card' | 'white paper' | undefined } & Box)
-  | ({ readonly kind: 'metal' } & Box)
-  | { readonly kind: 'light'; readonly white: readonly [number, number, number]; readonly reference: 'patch' | 'estimated' };
-
-/** What a person pointed out in a photo, in pixels of the upright picture. */
-export type PointedOut = { readonly white?: PointedWhite; readonly parts?: PhotoParts };
-
-/** A photo measured; lengths in it are pixels of the picture at working size, `scale` of those of the whole. */
-export type MeasuredPhoto = Pick<DecodedPhoto, 'width' | 'height' | 'colour' | 'pages'> & { readonly scale: number; readonly measurement: TipMeasurement };
 
 /** Decodes and measures the photo in a file. */
 export async function measureFile(file: string, pointedOut: PointedOut): Promise<Result<PhotoMeasure, PhotoError>> {

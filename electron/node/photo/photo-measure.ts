@@ -1,10 +1,14 @@
-import type { TipSeen } from '../../../core/photo/measure-tip.ts';
+import type { TipMeasurement, TipSeen } from '../../../core/photo/measure-tip.ts';
 import { LEAST_STRAP, partsOf, partsScaled, type Parts } from '../../../core/photo/parts.ts';
 import type { Circle, Point } from '../../../core/photo/pixels.ts';
 import type { RegionColour } from '../../../core/photo/regions.ts';
 import type { Balance } from '../../../core/photo/white.ts';
 import type { PhotoMeasure, PhotoParts } from '../../../shared/formats/photo-measure.v1.ts';
-import type { MeasuredPhoto, PointedOut } from './photo-job.ts';
+import type { DecodedPhoto } from './decode.ts';
+import type { PointedOut } from './pointed-out.ts';
+
+/** A photo measured; lengths in it are pixels of the picture at working size, `scale` of those of the whole. */
+export type MeasuredPhoto = Pick<DecodedPhoto, 'width' | 'height' | 'colour' | 'pages'> & { readonly scale: number; readonly measurement: TipMeasurement };
 
 const COLOUR_DOUBTS: Record<MeasuredPhoto['colour'], string | undefined> = {
   yes: undefined,

@@ -1,7 +1,7 @@
 import type { PhotoMeasure } from '../../../shared/formats/photo-measure.v1.ts';
 import type { Result } from '../../../shared/result.ts';
 import type { PhotoError } from './photo-error.ts';
-import type { PointedOut } from './photo-job.ts';
+import type { PointedOut } from './pointed-out.ts';
 import type { InspectedPhoto, PictureSize } from './picture.ts';
 
 /** What the process that decodes is asked to do; files by their path, so that no picture is copied from process to process. */

@@ -7,7 +7,7 @@ import { photoErrorText, type PhotoError } from './photo-error.ts';
 import { readPhotoFile } from './read-photo-file.ts';
 
 /** Sizes in which a photo is shown: upright, sRGB, without metadata. Longest side in pixels. */
-export const PICTURE_SIDES = { small: 320, screen: 2048, full: Infinity } as const;
+const PICTURE_SIDES = { small: 320, screen: 2048, full: Infinity } as const;
 export type PictureSize = keyof typeof PICTURE_SIDES;
 
 /** What is kept of a photo beside its bytes. `problem`: why it is incomplete, in words; it can be looked at, but not measured. */
