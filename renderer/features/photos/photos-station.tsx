@@ -41,6 +41,7 @@ export function PhotosStation() {
   const { photos: words, shell } = useText();
   const route = useRoute();
   const reading = useStore((state) => state.reading);
+  const demo = useStore((state) => state.info?.library.kind === 'demo');
   const readingId = reading?.id ?? '';
   const { photos, problem } = usePhotos(readingId);
   const place = useStore((state) => state.incoming.some((one) => one.readingId === readingId));
@@ -55,7 +56,7 @@ export function PhotosStation() {
     <div className={styles.station}>
       <header className={styles.head}>
         <AddPhotos readingId={readingId} />
-        <span className={styles.hint}>{words.bringIn.hint}</span>
+        <span className={styles.hint}>{demo && photos.length > 0 ? words.demoHint : words.bringIn.hint}</span>
         {photos.length > 0 && <Tag on={corrected} onChange={setCorrected}>{words.viewer.corrected}</Tag>}
         {reading !== null && photos.length > 0 && <ButtonLink href={hrefOf({ page: 'engine-photos', id: reading.engineId })}>{words.compareLink}</ButtonLink>}
       </header>

@@ -227,6 +227,7 @@ export const photos = {
   panel: 'About this photo',
   unreadable: 'The photos could not be read',
   problemToTell: (name: string, problem: string): string => `${name}: ${problem}`,
+  demoHint: 'The pictures of the demo are drawings, not photos. You can add your own.',
   compareLink: 'Compare over the years',
   bringIn, empty, layOut, photo, viewer, light, parts, measures, marks, compare, library,
 };
