@@ -9,7 +9,7 @@ import { freshPage } from '../support/page.ts';
 describe('the gallery', () => {
   beforeEach(() => { freshPage(); });
 
-  it('shows every value of every facet, and every verdict', () => {
+  it('shows every value of every facet, and every verdict', { timeout: 120_000 }, () => {
     render(<Gallery />);
     const captions = [...document.querySelectorAll('figcaption')].map((caption) => caption.textContent);
     expect(captions).toEqual([...FACET_NAMES.flatMap((facet) => [...TIP_FACETS[facet]]), ...OVERALL]);
