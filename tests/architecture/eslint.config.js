@@ -3,7 +3,7 @@ import { defineConfig, globalIgnores } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 
 const CODE = ['**/*.{ts,tsx}'];
-const CONFIGS = ['renderer/vite.config.ts', 'tests/vitest.config.ts'];
+const CONFIGS = ['renderer/vite.config.ts', 'tests/vitest.config.ts', 'tests/mutation/vitest.config.ts'];
 /** Lists and texts, one line an entry: their length says nothing about their difficulty. */
 const DATA = ['core/knowledge/**', 'renderer/text/**', 'shared/vocabulary/**', 'shared/formats/**', 'shared/channels.ts'];
 
