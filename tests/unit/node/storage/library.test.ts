@@ -94,10 +94,11 @@ describe('backup copies', () => {
 
   it('are made before the form of the file changes, and hold the old form', async () => {
     const folder = await folderWithEngines('a');
-    const next: Migration = { version: 2, name: 'next', up: async (db) => { await sql`create table later (a text) strict`.execute(db); } };
+    const form = MIGRATIONS.length;
+    const next: Migration = { version: form + 1, name: 'next', up: async (db) => { await sql`create table later (a text) strict`.execute(db); } };
     expect((await open(folder, '2026-03-21', [...MIGRATIONS, next])).state.trouble).toBeNull();
-    const copy = new DatabaseSync(join(folder, 'backups', '2026-03-21T090000Z-before-form-1.sqlite'), { readOnly: true });
-    expect(copy.prepare('PRAGMA user_version').get()).toEqual({ user_version: 1 });
+    const copy = new DatabaseSync(join(folder, 'backups', `2026-03-21T090000Z-before-form-${form}.sqlite`), { readOnly: true });
+    expect(copy.prepare('PRAGMA user_version').get()).toEqual({ user_version: form });
     copy.close();
   });
 
