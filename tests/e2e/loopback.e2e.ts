@@ -70,7 +70,7 @@ describe('strangers to the loopback host', () => {
   it('see a word on how to open it, and nothing else', async () => {
     const host = await started(['--library', libraryIn(scratch, 'strangers')]);
     const page = await visitor(new URL(host.address).origin);
-    expect(await page.locator('body').innerText()).toContain('Open Corenose by the address');
+    expect(await page.locator('body').innerText()).toContain('Corenose opens only by the address');
   });
 
   it('cannot make a call from a page of their own, even in the browser that has the cookie', async () => {
