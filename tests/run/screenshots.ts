@@ -52,19 +52,21 @@ async function takeLibrary(browser: Browser, { name, args, prepare }: Library, f
   }
 }
 
-/** The pictures of the README and of docs/heat.md, by the screen they show. */
+/** The pictures of the README and of the other documents, by the screen they show. */
 const README: Readonly<Record<string, string>> = {
   'marlisse-plugs': 'plugs', 'marlisse-findings': 'findings', 'marlisse-run': 'run', 'marlisse-cylinders': 'cylinders', shelf: 'shelf', 'halvorn-findings': 'stop',
   'engine-heat-ladder': 'heat-value', 'engine-heat-what-if': 'what-if', 'engine-heat-drive': 'drive',
-  'marlisse-photos': 'photos', 'engine-time': 'years',
+  'marlisse-photos': 'photos', 'marlisse-photo': 'photo', 'engine-time': 'years',
 };
+/** Pictures of screens that need the larger window to show what they are for. */
+const LARGE: Readonly<Record<string, string>> = { 'engine-photos': 'photos-over-the-years' };
 
 /** Keeps the README's pictures small: a palette of 256 colours, which flat screens do not notice. */
 async function keepForReadme(folder: string): Promise<void> {
   const kept = join(ROOT, 'docs/screenshots');
   mkdirSync(kept, { recursive: true });
-  for (const [screen, name] of Object.entries(README)) {
-    await sharp(join(folder, 'typical', `${screen}-light-1280x800.png`)).png({ palette: true, compressionLevel: 9 }).toFile(join(kept, `${name}.png`));
+  for (const [pictures, size] of [[README, '1280x800'], [LARGE, '1920x1080']] as const) for (const [screen, name] of Object.entries(pictures)) {
+    await sharp(join(folder, 'typical', `${screen}-light-${size}.png`)).png({ palette: true, compressionLevel: 9 }).toFile(join(kept, `${name}.png`));
   }
 }
 
