@@ -2,6 +2,7 @@ import type { Engine } from '../../shared/formats/engine.ts';
 import type { Celsius, Megohm } from '../../shared/quantities.ts';
 import { ok, type Result } from '../../shared/result.ts';
 import { NINETY_PERCENT, type Band } from '../band.ts';
+import { once } from '../once.ts';
 import { CLEAN, GOOD_INSULATION, shuntResistance, sootSecondMore, toAFactorOfThree, type NoseSoot } from '../soot/nose-soot.ts';
 import { drawAt, type Belief } from '../thermal/belief.ts';
 import { driveSeconds, prepareDrive, timeInWindow, type DriveProblem, type DriveSecond, type Phase, type TimeInWindow } from '../thermal/drive.ts';
@@ -69,12 +70,8 @@ function foulingOf(seconds: readonly DriveSecond[]): Pick<DriveAnswer, 'fouling'
 /** Legs that run alike share one duty, so that its cycle is computed once. */
 function phasesOf({ engine, setting, legs, start }: DriveQuestion): readonly Phase[] {
   const known = new Map<string, Duty>();
-  return legs.map(({ seconds, rpm, load, lambda }) => {
-    const key = `${rpm} ${load} ${lambda}`;
-    const duty = known.get(key) ?? dutyOf(engine, { ...setting, rpm, load, lambda, inlet: start });
-    known.set(key, duty);
-    return { seconds, duty };
-  });
+  return legs.map(({ seconds, rpm, load, lambda }) =>
+    ({ seconds, duty: once(known, `${rpm} ${load} ${lambda}`, () => dutyOf(engine, { ...setting, rpm, load, lambda, inlet: start })) }));
 }
 
 /** A drive from cold and its repeats. Errors as of `prepareDrive`. */

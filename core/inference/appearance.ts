@@ -1,4 +1,5 @@
 import { HEALTHY_PLUG, type PlugFindingName, PLUG_FINDINGS } from '../knowledge/findings.ts';
+import { once } from '../once.ts';
 import type { Condition } from '../knowledge/types.ts';
 import type { Observation, PlugEvidence } from './evidence.ts';
 import { strengthOf } from './network.ts';
@@ -90,11 +91,7 @@ const factorsKnown = new WeakMap<readonly Condition[], WeakMap<readonly number[]
 
 /** Worked out once for the same weights: those of a value read off a list are the same list everywhere. */
 function factorsFor(seen: Observation<PlugFindingName>, conditions: readonly Condition[]): Factors {
-  const known = factorsKnown.get(conditions) ?? new WeakMap<readonly number[], Factors>();
-  factorsKnown.set(conditions, known);
-  const factors = known.get(seen.weights) ?? factorsOf(seen, conditions);
-  known.set(seen.weights, factors);
-  return factors;
+  return once(once(factorsKnown, conditions, () => new WeakMap<readonly number[], Factors>()), seen.weights, () => factorsOf(seen, conditions));
 }
 
 /**

@@ -3,6 +3,7 @@ import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { Risk, Verdict } from '../../shared/vocabulary/verdicts.ts';
 import { followUp } from '../followup/follow-up.ts';
 import type { Cause, Check, Knowledge } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { graver } from '../shop-lines/guards.ts';
 import { ranked, type Conclusion, type Judged } from './conclude.ts';
 import { concludeWith, type Guarded, type Shop } from './conclude-with.ts';
@@ -22,16 +23,6 @@ export type Given = { readonly knowledge: Knowledge; readonly digest: string; re
 
 const MOST_CAUSES = 5;
 const LEAST_CAUSE = 0.03;
-
-/** Remembers the answer for every cylinder asked for. */
-function once<T>(make: (cylinder: number) => T): (cylinder: number) => T {
-  const known = new Map<number, T>();
-  return (cylinder) => {
-    const found = known.get(cylinder) ?? make(cylinder);
-    known.set(cylinder, found);
-    return found;
-  };
-}
 
 const isFaulty = ({ judgement }: Judged): boolean => judgement.verdict !== 'normal';
 
@@ -128,6 +119,7 @@ function engineFindings(plugs: readonly PlugFindings[], judged: readonly Judged[
 }
 
 function contextOf({ solution, judged, stops, guard }: Guarded, knowledge: Knowledge): Context {
+  const worlds = new Map<number, readonly World[]>();
   const troubled = [...new Set(judged.filter(isFaulty).map(({ plug }) => plug.place.cylinder))];
   return {
     knowledge,
@@ -135,7 +127,7 @@ function contextOf({ solution, judged, stops, guard }: Guarded, knowledge: Knowl
     stops,
     guard,
     removals: removalsFor(solution, troubled),
-    worlds: once((cylinder) => worldsOf(solution, cylinder)),
+    worlds: (cylinder) => once(worlds, cylinder, () => worldsOf(solution, cylinder)),
   };
 }
 

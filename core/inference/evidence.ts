@@ -5,6 +5,7 @@ import { plugKey, plugPlaces, type PlugKey, type PlugPlace } from '../domain/plu
 import { CYLINDER_FINDING_WORDS, PLUG_FINDING_WORDS } from '../domain/words.ts';
 import { curesOn } from '../followup/cures-done.ts';
 import { CYLINDER_FINDINGS, PLUG_FINDINGS, type CylinderFindingName, type PlugFindingName } from '../knowledge/findings.ts';
+import { once } from '../once.ts';
 import { cylinderBands, plugBands, type Banded } from './bands.ts';
 
 /** One thing seen. `weights[i]` is how likely it would be reported if the i-th value of the finding were true. */
@@ -50,9 +51,7 @@ const weightsKnown = new Map<string, readonly number[]>();
 /** The same list for the same value of a finding, so that what follows from it is worked out once. */
 function weightsOf(finding: string, values: readonly string[], value: string, sure: boolean): readonly number[] {
   const key = `${finding}=${value}${sure ? '' : '?'}`;
-  const known = weightsKnown.get(key) ?? values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0));
-  weightsKnown.set(key, known);
-  return known;
+  return once(weightsKnown, key, () => values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0)));
 }
 
 const exactly = <F extends string>(

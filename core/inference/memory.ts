@@ -1,4 +1,5 @@
 import type { Condition } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { plugFit, type PlugFit } from './appearance.ts';
 import { cylinderWeights, ownCauses, type CylinderWeights, type Frame } from './cylinder.ts';
 import type { CylinderEvidence, PlugEvidence } from './evidence.ts';
@@ -16,12 +17,6 @@ export type Memory = {
   readonly found: (frame: Frame, seen: CylinderEvidence['seen']) => Found;
   readonly weights: (frame: Frame, damping: Damping, own: Damping) => CylinderWeights;
 };
-
-function once<K, T>(known: { get: (key: K) => T | undefined; set: (key: K, value: T) => unknown }, key: K, make: () => T): T {
-  const found = known.get(key) ?? make();
-  known.set(key, found);
-  return found;
-}
 
 export function memoryFor(conditions: readonly Condition[]): Memory {
   const numbers = new Map<readonly number[], number>();

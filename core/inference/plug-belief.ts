@@ -1,3 +1,4 @@
+import { once } from '../once.ts';
 import { ownCauses, type Frame } from './cylinder.ts';
 import type { PlugTerm } from './memory.ts';
 import { Messages } from './messages.ts';
@@ -24,15 +25,12 @@ function collect({ frame, worlds, outside, knowledge }: SolvedCylinder, { coeffi
   return messages.worth();
 }
 
-const collected = new WeakMap<SolvedCylinder, Map<Term, OnPairs[]>>();
+const collected = new WeakMap<SolvedCylinder, Map<Term, Map<number, OnPairs>>>();
 
 /** The messages to a plug, collected once a solution. */
 function messagesTo(solved: SolvedCylinder, term: Term, plug: number): OnPairs {
-  const ofCylinder = collected.get(solved) ?? new Map<Term, OnPairs[]>();
-  collected.set(solved, ofCylinder);
-  const ofTerm = ofCylinder.get(term) ?? [];
-  ofCylinder.set(term, ofTerm);
-  return (ofTerm[plug] ??= collect(solved, term, plug));
+  const ofCylinder = once(collected, solved, () => new Map<Term, Map<number, OnPairs>>());
+  return once(once(ofCylinder, term, () => new Map<number, OnPairs>()), plug, () => collect(solved, term, plug));
 }
 
 /** h(E) · message(E): all together, over those that hold i, and over those that hold i and j. */

@@ -1,4 +1,5 @@
 import type { Knowledge } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { CylinderWeights, Frame } from './cylinder.ts';
 import type { CylinderEvidence, PlugEvidence } from './evidence.ts';
@@ -59,13 +60,8 @@ function likelihoodsIn({ first, second }: Worlds, plug: PlugUnder): Float64Array
 const known = new WeakMap<Worlds, WeakMap<PlugUnder, Float64Array>>();
 
 /** Likelihood of one plug in every counted world, worked out once. */
-function likelihoodsOf(worlds: Worlds, plug: PlugUnder): Float64Array {
-  const here = known.get(worlds) ?? new WeakMap<PlugUnder, Float64Array>();
-  known.set(worlds, here);
-  const found = here.get(plug) ?? likelihoodsIn(worlds, plug);
-  here.set(plug, found);
-  return found;
-}
+const likelihoodsOf = (worlds: Worlds, plug: PlugUnder): Float64Array =>
+  once(once(known, worlds, () => new WeakMap<PlugUnder, Float64Array>()), plug, () => likelihoodsIn(worlds, plug));
 
 /** Weighs the worlds of a cylinder under every part of the symptom sum. */
 export function weighCylinder(knowledge: Knowledge, memory: Memory, frame: Frame, evidence: CylinderEvidence, worlds: Worlds, parts: readonly Part[]): Weighed {

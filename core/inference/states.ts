@@ -1,4 +1,5 @@
 import { STRENGTHS } from '../knowledge/strengths.ts';
+import { once } from '../once.ts';
 import type { Condition } from '../knowledge/types.ts';
 import { strengthOf, type Instance } from './network.ts';
 
@@ -24,11 +25,8 @@ type Effect = { readonly k: number; readonly p: number };
 
 const places = new WeakMap<readonly Condition[], ReadonlyMap<string, number>>();
 
-function placesIn(conditions: readonly Condition[]): ReadonlyMap<string, number> {
-  const known = places.get(conditions) ?? new Map(conditions.map((c, k) => [c.id, k]));
-  places.set(conditions, known);
-  return known;
-}
+const placesIn = (conditions: readonly Condition[]): ReadonlyMap<string, number> =>
+  once(places, conditions, () => new Map(conditions.map((c, k) => [c.id, k])));
 
 /** Conditions that are not considered cannot come about. */
 const effectsOf = ({ cause }: Instance, conditions: readonly Condition[]): Effect[] =>

@@ -1,6 +1,7 @@
 import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import { HEALTHY_SYMPTOM } from '../knowledge/findings.ts';
 import type { Knowledge, SymptomLink } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { strengthOf } from './network.ts';
 
 /**
@@ -23,12 +24,8 @@ const known = new WeakMap<Knowledge, Map<string, Damping>>();
 
 /** Worked out once for the same symptoms. */
 export function dampingFor(knowledge: Knowledge, absent: readonly SymptomTag[]): Damping {
-  const dampings = known.get(knowledge) ?? new Map<string, Damping>();
-  known.set(knowledge, dampings);
   const key = absent.join('|');
-  const damping = dampings.get(key) ?? dampingOf(knowledge, absent, key);
-  dampings.set(key, damping);
-  return damping;
+  return once(once(known, knowledge, () => new Map<string, Damping>()), key, () => dampingOf(knowledge, absent, key));
 }
 
 function dampingOf(knowledge: Knowledge, absent: readonly SymptomTag[], key: string): Damping {

@@ -3,6 +3,7 @@ import { CYLINDER_FINDINGS, PLUG_FINDINGS } from '../knowledge/findings.ts';
 import { lintKnowledge, type Breach } from '../knowledge/lint/rule.ts';
 import { KNOWLEDGE_RULES } from '../knowledge/lint/rules.ts';
 import type { Cause, Condition, Knowledge } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { taught } from './teach.ts';
 
 /** A part of a line that a person fills in. `what`: the condition, finding or symptom, or the circumstance. */
@@ -66,7 +67,7 @@ const SAID: Readonly<Record<string, { readonly field: LineField; readonly messag
 
 const complaintOfBreach = ({ rule, problem }: Breach): Complaint => SAID[rule] ?? { field: 'of', message: `The line breaks the rule ${rule}: ${problem}.` };
 
-const once = (complaints: readonly Complaint[]): Complaint[] =>
+const eachOnce = (complaints: readonly Complaint[]): Complaint[] =>
   complaints.filter(({ message }, i) => complaints.findIndex((other) => other.message === message) === i);
 
 /** What the knowledge excepts from a rule it breaks before and after, so a line is held against the rules alone. */
@@ -75,11 +76,8 @@ const RULES = KNOWLEDGE_RULES.map((rule) => ({ ...rule, exceptions: [] }));
 const known = new WeakMap<Knowledge, ReadonlySet<string>>();
 
 /** What the rules say of the knowledge as it is; worked out once. */
-function breachesOf(knowledge: Knowledge): ReadonlySet<string> {
-  const breaches = known.get(knowledge) ?? new Set(lintKnowledge(knowledge, RULES).map((breach) => JSON.stringify(breach)));
-  known.set(knowledge, breaches);
-  return breaches;
-}
+const breachesOf = (knowledge: Knowledge): ReadonlySet<string> =>
+  once(known, knowledge, () => new Set(lintKnowledge(knowledge, RULES).map((breach) => JSON.stringify(breach))));
 
 /** What the rules say of the knowledge with these lines that they do not say of it without. Lines must name only what is there. */
 function breachesBy(lines: readonly ShopLine[], knowledge: Knowledge): Breach[] {
@@ -105,5 +103,5 @@ export function complaintsAbout(line: ShopLine, knowledge: Knowledge): Complaint
   if (names.length > 0) return [...names, ...reasonless, ...nameless];
   const broken = breachesBy([line], knowledge).map(complaintOfBreach);
   const ruled = reasonless.length > 0 ? broken.filter(({ field }) => field !== 'because') : broken;
-  return [...once(ruled), ...reasonless, ...nameless];
+  return [...eachOnce(ruled), ...reasonless, ...nameless];
 }

@@ -1,5 +1,6 @@
 import { givesKey, makesKey, movedKey, showsKey } from '../../../core/knowledge/line-keys.ts';
 import type { Knowledge } from '../../../core/knowledge/types.ts';
+import { once } from '../../../core/once.ts';
 import type { Text } from '../../text/index.ts';
 
 type Words = Pick<Text, 'knowledge' | 'told'>;
@@ -27,7 +28,5 @@ const known = new WeakMap<Knowledge, ReadonlyMap<string, Said>>();
 
 /** What a line says, as one reads it in a list: its owner by name, then what it does and to what. A line that is no longer there is named by its key. */
 export function lineWords(key: string, knowledge: Knowledge, words: Words): string {
-  const said = known.get(knowledge) ?? saidIn(knowledge);
-  known.set(knowledge, said);
-  return said.get(key)?.(words) ?? key;
+  return once(known, knowledge, () => saidIn(knowledge)).get(key)?.(words) ?? key;
 }
