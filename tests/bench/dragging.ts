@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { launchBrowser, libraryIn, startLoopback } from '../e2e/loopback-host.ts';
+import { frameWords, watchFrames } from './frames.ts';
 
 /**
  * How fluid the heat page is in a real browser at 1280 x 800: the time from frame to frame while a slider is dragged for three seconds, and while a
@@ -10,27 +11,7 @@ import { launchBrowser, libraryIn, startLoopback } from '../e2e/loopback-host.ts
  */
 const SECONDS = 3;
 
-/** Notes the time between frames, ms, until `read` is called. */
-async function watchFrames(page: Page): Promise<() => Promise<readonly number[]>> {
-  await page.evaluate(() => {
-    const gaps: number[] = [];
-    let last: number | undefined;
-    const note = (at: number): void => {
-      if (last !== undefined) gaps.push(at - last);
-      last = at;
-      requestAnimationFrame(note);
-    };
-    requestAnimationFrame(note);
-    Object.assign(globalThis, { frameGaps: gaps });
-  });
-  return () => page.evaluate(() => (globalThis as unknown as { frameGaps: number[] }).frameGaps.splice(0));
-}
-
-function told(name: string, gaps: readonly number[]): void {
-  const sorted = [...gaps].sort((a, b) => a - b);
-  const at = (share: number): string => (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN).toFixed(1);
-  process.stdout.write(`${name}: ${gaps.length} frames, median ${at(0.5)} ms, 95 of 100 within ${at(0.95)} ms, longest ${at(1)} ms\n`);
-}
+const told = (name: string, gaps: readonly number[]): unknown => process.stdout.write(`${name}: ${gaps.length} frames, ${frameWords(gaps)}\n`);
 
 async function drag(page: Page, slider: string): Promise<void> {
   const thumb = page.getByRole('slider', { name: slider, exact: true });

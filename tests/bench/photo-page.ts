@@ -11,6 +11,7 @@ import { placesIn } from '../../electron/node/storage/place.ts';
 import { ROOT } from '../../electron/start/targets.ts';
 import type { Engine } from '../../shared/formats/engine.ts';
 import { launchBrowser, libraryIn, startLoopback } from '../e2e/loopback-host.ts';
+import { frameWords, watchFrames } from './frames.ts';
 
 /**
  * How fluid the photos are in a real browser at 1280 x 800: the library of 20,000 photos is opened and scrolled for five seconds, and twelve phone photos of
@@ -72,24 +73,14 @@ type TraceEvent = {
 
 /** Frames and tasks of the page while `act` runs. Tasks are told in time on the clock and in time of the processor, which other programs do not lengthen. */
 async function watched(name: string, page: Page, act: () => Promise<void>): Promise<void> {
-  await page.evaluate(() => {
-    const gaps: number[] = [];
-    let last: number | undefined;
-    const note = (at: number): void => {
-      if (last !== undefined) gaps.push(at - last);
-      last = at;
-      requestAnimationFrame(note);
-    };
-    requestAnimationFrame(note);
-    Object.assign(globalThis, { gaps });
-  });
+  const gaps = await watchFrames(page);
   const browser = page.context().browser();
   await browser?.startTracing(page, { categories: ['toplevel', '__metadata'] });
   const begun = Date.now();
   await act();
   const took = Date.now() - begun;
   const { traceEvents } = JSON.parse(String(await browser?.stopTracing())) as { traceEvents: readonly TraceEvent[] };
-  told(`${name} (${took} ms)`, await page.evaluate(() => (globalThis as unknown as { gaps: number[] }).gaps), tasksIn(traceEvents));
+  told(`${name} (${took} ms)`, await gaps(), tasksIn(traceEvents));
 }
 
 /** The tasks of the page's own thread, ms. */
@@ -100,11 +91,9 @@ function tasksIn(events: readonly TraceEvent[]): readonly { readonly clock: numb
 }
 
 function told(name: string, gaps: readonly number[], tasks: ReturnType<typeof tasksIn>): void {
-  const sorted = gaps.toSorted((a, b) => a - b);
-  const at = (share: number): string => (sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN).toFixed(1);
   const rate = (1000 * gaps.length) / gaps.reduce((sum, gap) => sum + gap, 0);
   const longest = (of: (task: (typeof tasks)[number]) => number): string => Math.max(0, ...tasks.map(of)).toFixed(0);
-  process.stdout.write(`${name}: ${rate.toFixed(1)} frames a second, median ${at(0.5)} ms, 95 of 100 within ${at(0.95)} ms, longest ${at(1)} ms; `
+  process.stdout.write(`${name}: ${rate.toFixed(1)} frames a second, ${frameWords(gaps)}; `
     + `longest of ${tasks.length} tasks ${longest(({ processor }) => processor)} ms of the processor, ${longest(({ clock }) => clock)} ms on the clock\n`);
 }
 

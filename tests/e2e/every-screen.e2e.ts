@@ -1,21 +1,10 @@
 import axe from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
-import { scratchFolder } from './scratch.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { demoHost } from './demo-host.ts';
 import { ALL_SCREENS_MS, SIZES, THEMES, visitScreens } from './screens.ts';
 
-const scratch = scratchFolder();
-let browser: Browser;
-let host: Started;
-beforeAll(async () => {
-  browser = await launchBrowser();
-  host = await startLoopback(['--demo', '--library', libraryIn(scratch, 'screens')]);
-});
-afterAll(async () => {
-  await host.stop();
-  await browser.close();
-});
+const demo = demoHost('screens');
 
 /** Rules of WCAG 2.2, levels A and AA, as axe-core checks them. */
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -37,9 +26,9 @@ describe.each(THEMES)('every screen of the demo in the %s theme', (colorScheme) 
     [...looked].flatMap(([name, one]) => troubled(one).map((trouble) => `${name}: ${trouble}`));
 
   beforeAll(async () => {
-    const context = await browser.newContext({ viewport: SIZES[0], colorScheme, reducedMotion: 'reduce' });
+    const context = await demo.browser.newContext({ viewport: SIZES[0], colorScheme, reducedMotion: 'reduce' });
     const page = await context.newPage();
-    await visitScreens(page, host.address, async (name) => { looked.set(name, await look(page)); });
+    await visitScreens(page, demo.address, async (name) => { looked.set(name, await look(page)); });
     await context.close();
   }, ALL_SCREENS_MS);
 

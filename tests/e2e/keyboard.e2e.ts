@@ -1,20 +1,9 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
-import { scratchFolder } from './scratch.ts';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { demoHost } from './demo-host.ts';
 import { ALL_SCREENS_MS, SIZES, visitScreens } from './screens.ts';
 
-const scratch = scratchFolder();
-let browser: Browser;
-let host: Started;
-beforeAll(async () => {
-  browser = await launchBrowser();
-  host = await startLoopback(['--demo', '--library', libraryIn(scratch, 'keyboard')]);
-});
-afterAll(async () => {
-  await host.stop();
-  await browser.close();
-});
+const demo = demoHost('keyboard');
 
 /** More stops than any screen has; a walk that does not come round by then is caught somewhere. */
 const MOST_STOPS = 900;
@@ -66,10 +55,10 @@ async function walk(page: Page): Promise<readonly string[]> {
 }
 
 it('Tab comes to every control of every screen, shows where it is, and is caught nowhere', { timeout: ALL_SCREENS_MS }, async () => {
-  const page = await browser.newPage({ viewport: SIZES[0], reducedMotion: 'reduce' });
+  const page = await demo.browser.newPage({ viewport: SIZES[0], reducedMotion: 'reduce' });
   const troubles: string[] = [];
   let walked = 0;
-  await visitScreens(page, host.address, async (name) => {
+  await visitScreens(page, demo.address, async (name) => {
     walked += 1;
     troubles.push(...(await walk(page)).map((trouble) => `${name}: ${trouble}`));
   }, (name) => !/^(brannoch|halvorn|tarnelle)-/.test(name));

@@ -64,11 +64,13 @@ async function open(page: Page, address: string): Promise<void> {
   await page.waitForURL((url) => url.pathname === '/');
 }
 
+/** Opens a screen and waits until it has settled. Far below the window the browser leaves a lazy picture until somebody scrolls there. */
 export async function goTo(page: Page, address: string, route: Route): Promise<void> {
   await page.goto(`${new URL(address).origin}/${hrefOf(route)}`);
   await page.getByRole('main').waitFor();
   await page.waitForLoadState('networkidle');
-  await page.waitForFunction(() => [...document.images].every((image) => image.complete));
+  await page.waitForFunction(() => [...document.images].every((image) =>
+    image.complete || (image.loading === 'lazy' && image.getBoundingClientRect().top > window.innerHeight)));
   await page.waitForTimeout(300);
 }
 

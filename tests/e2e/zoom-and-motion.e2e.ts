@@ -1,27 +1,16 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser, libraryIn, startLoopback, type Started } from './loopback-host.ts';
-import { scratchFolder } from './scratch.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { demoHost } from './demo-host.ts';
 import { ALL_SCREENS_MS, SIZES, visitScreens } from './screens.ts';
 
-const scratch = scratchFolder();
-let browser: Browser;
-let host: Started;
-beforeAll(async () => {
-  browser = await launchBrowser();
-  host = await startLoopback(['--demo', '--library', libraryIn(scratch, 'zoom')]);
-});
-afterAll(async () => {
-  await host.stop();
-  await browser.close();
-});
+const demo = demoHost('zoom');
 
 async function troubles(options: BrowserContextOptions, look: (page: Page) => Promise<readonly string[]>): Promise<readonly string[]> {
-  const context = await browser.newContext(options);
+  const context = await demo.browser.newContext(options);
   const found: string[] = [];
   let seen = 0;
   const page = await context.newPage();
-  await visitScreens(page, host.address, async (name) => {
+  await visitScreens(page, demo.address, async (name) => {
     seen += 1;
     found.push(...(await look(page)).map((trouble) => `${name}: ${trouble}`));
   });
