@@ -11,12 +11,13 @@ export type PlanShape =
 
 /**
  * The engine as laid out on the bench, in units of one plug's mark. `front` is where the engine's front lies: at the left of rows seen from above, away from
- * the viewer in a radial, which is seen from its rear.
+ * the viewer in a radial, which is seen from its rear. `rear`: what stands at the other end, where that is known.
  */
 export type EnginePlan = {
   readonly width: number;
   readonly height: number;
   readonly front: 'left' | 'away';
+  readonly rear: 'flywheel' | 'not known';
   readonly places: readonly PlanPlace[];
   readonly outline: readonly PlanShape[];
 };

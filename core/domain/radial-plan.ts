@@ -38,5 +38,5 @@ export function radialPlan(engine: Engine, positions: readonly Position[]): Engi
     return { part: 'barrel', shape: 'line', x1: from.x, y1: from.y, x2: to.x, y2: to.y };
   });
   const crankcase: PlanShape = { part: 'crankcase', shape: 'circle', x: star.centre, y: star.centre, radius: LEAST_RADIUS / 2 };
-  return { width: 2 * star.centre, height: 2 * star.centre, front: 'away', places, outline: [...barrels, crankcase] };
+  return { width: 2 * star.centre, height: 2 * star.centre, front: 'away', rear: 'not known', places, outline: [...barrels, crankcase] };
 }

@@ -78,6 +78,13 @@ function bankBox(places: readonly PlanPlace[]): PlanShape {
   return { part: 'bank', shape: 'box', x: round3(x), y: round3(y), width: round3(Math.max(...xs) - x + BANK_PADDING), height: round3(Math.max(...ys) - y + BANK_PADDING) };
 }
 
+/**
+ * The front of a row is the end away from the flywheel (common practice, no source); aircraft and two-strokes carry theirs elsewhere, and one cylinder
+ * has no ends.
+ */
+const rearOf = ({ use, cycle, cylinders }: Engine): EnginePlan['rear'] =>
+  use === 'aircraft' || cycle === 'two-stroke' || cylinders === 1 ? 'not known' : 'flywheel';
+
 /** Rows of cylinders seen from above: the front at the left, the first row of two the upper one. */
 export function rowsPlan(engine: Engine, positions: readonly Position[]): EnginePlan {
   const rows = drawnRows(engine);
@@ -86,5 +93,5 @@ export function rowsPlan(engine: Engine, positions: readonly Position[]): Engine
   const width = round3(2 * MARGIN + (grid.longest - 1) * grid.spacing);
   const height = round3(grid.height);
   const crank: PlanShape = { part: 'crankcase', shape: 'line', x1: 0, y1: round3(height / 2), x2: width, y2: round3(height / 2) };
-  return { width, height, front: 'left', places: byRow.flat(), outline: [crank, ...byRow.map(bankBox), ...barrels(byRow.flat())] };
+  return { width, height, front: 'left', rear: rearOf(engine), places: byRow.flat(), outline: [crank, ...byRow.map(bankBox), ...barrels(byRow.flat())] };
 }

@@ -52,8 +52,9 @@ export function PlanDrawing({ plan, label, holes = true, numbers = true, childre
   );
 }
 
-/** Says from where the drawing is seen. */
-export function PlanCaption({ plan }: { plan: EnginePlan }) {
+/** Says from where the drawing is seen, and which end is which. */
+export function PlanCaption({ plan: { front, rear } }: { plan: EnginePlan }) {
   const { page } = useText().engines;
-  return <span className={styles.caption}>{plan.front === 'left' ? `◂ ${page.front}` : page.seenFromRear}</span>;
+  if (front === 'away') return <span className={styles.caption}>{page.seenFromRear}</span>;
+  return <span className={styles.caption}><span>◂ {page.front}</span>{rear === 'flywheel' && <span>{page.flywheel} ▸</span>}</span>;
 }

@@ -106,6 +106,7 @@ export const engines = {
     times: (n: number): string => `× ${n}`,
     noVerdict: 'no findings yet',
     front: 'front',
+    flywheel: 'flywheel',
     seenFromRear: 'seen from the rear',
   },
 

@@ -18,6 +18,15 @@ const place = (engine: Engine, cylinder: number, position: PlanPlace['position']
 const everyLayout = LAYOUTS.flatMap((layout) => Array.from({ length: layout === 'single' ? 1 : 18 }, (_, i) => i + 1).flatMap((cylinders) =>
   ([1, 2] as const).map((plugsPerCylinder): Engine => ({ use: 'aircraft', layout, cylinders, plugsPerCylinder }))));
 
+describe('the ends of a row', () => {
+  it('are the front at the left and the flywheel at the other end, where the engine has one there (common practice, no source)', () => {
+    const rear = (engine: Partial<Engine>): string => enginePlan({ use: 'road', cylinders: 4, layout: 'inline', ...engine }).rear;
+    expect(rear({})).toBe('flywheel');
+    expect([rear({ use: 'aircraft', layout: 'flat' }), rear({ cycle: 'two-stroke', cylinders: 2 }), rear({ cylinders: 1, layout: 'single' })])
+      .toEqual(['not known', 'not known', 'not known']);
+  });
+});
+
 describe('the plan of any engine', () => {
   it('has a place for every plug exactly once', () => {
     fc.assert(fc.property(anyEngine, (engine) => {
