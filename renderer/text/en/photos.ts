@@ -133,6 +133,7 @@ const measures = {
   plusMinus: (spread: string): string => `± ${spread}`,
   regions: { nose: 'Nose', shellRim: 'Rim', groundElectrode: 'Ground electrode', centreElectrode: 'Centre electrode' },
   noColour: 'No part could be seen well enough to measure its colour.',
+  drawn: 'The tip as noted, its nose in the measured colour.',
   lightnessHelp: 'L* is shown, not judged: the nose stands in the shadow of shell and strap.',
   refused: {
     greyscale: 'This picture is grey; its colours are not judged.',

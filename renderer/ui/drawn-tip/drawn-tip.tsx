@@ -1,4 +1,5 @@
 import { createElement, memo, useId, useMemo, type ReactNode } from 'react';
+import type { Lab } from '../../../core/photo/lab.ts';
 import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import type { FacetName, FacetValue, Overall } from '../../../shared/vocabulary/tip.ts';
 import { useText } from '../../text/index.ts';
@@ -17,11 +18,12 @@ type PictureProps = {
   readonly window: Window;
   /** undefined: a picture beside words that say the same. */
   readonly title: string | undefined;
+  readonly measuredNose?: Lab | undefined;
 };
 
-const Picture = memo(({ tip, view, size, seed, window, title }: PictureProps) => {
+const Picture = memo(({ tip, view, size, seed, window, title, measuredNose }: PictureProps) => {
   const id = useId().replace(/\W/g, '');
-  const drawing = useMemo(() => drawTip(tip, view, size, seed, id, window), [tip, view, size, seed, id, window]);
+  const drawing = useMemo(() => drawTip(tip, view, size, seed, id, window, measuredNose), [tip, view, size, seed, id, window, measuredNose]);
   const named = title === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': title };
   return (
     <svg viewBox={window.join(' ')} width={size} height={Math.round((size * window[3]) / window[2])} focusable="false" {...named}>
@@ -40,13 +42,15 @@ type DrawnTipProps = {
   readonly seed: string;
   /** What a screen reader says; without it the drawing is described. An empty text hides a picture that stands beside its words. */
   readonly title?: string;
+  /** Colour of the nose as a photo measured it, CIELAB under D65; drawn instead of the named one. */
+  readonly measuredNose?: Lab | undefined;
 };
 
 /** A plug drawn from what was observed of it, on the neutral grey. What was not observed is bare line work. */
-export function DrawnTip({ tip, view, size, seed, title }: DrawnTipProps) {
+export function DrawnTip({ tip, view, size, seed, title, measuredNose }: DrawnTipProps) {
   const words = useText().tray.tip;
   const name = title ?? `${words.drawn[view]} ${describeTip(tip, words)}`;
-  return <Picture tip={tip} view={view} size={size} seed={seed} window={WHOLE[view]} title={name === '' ? undefined : name} />;
+  return <Picture tip={tip} view={view} size={size} seed={seed} window={WHOLE[view]} title={name === '' ? undefined : name} measuredNose={measuredNose} />;
 }
 
 export type Sample =

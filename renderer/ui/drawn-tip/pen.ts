@@ -1,5 +1,6 @@
+import type { Tip } from '../../../shared/formats/reading-sheet.v1.ts';
 import { chance, type Chance } from './chance.ts';
-import { CHALK, INK } from './palette.ts';
+import { CHALK, INK, NOSE_TONE, type Tone } from './palette.ts';
 import type { Attrs } from './shape.ts';
 
 /** What a drawing is made with. */
@@ -13,7 +14,12 @@ export type Pen = {
   /** Prefix of the names that gradients and clips get, so that two drawings on one page do not mix. */
   readonly id: string;
   readonly seed: string;
+  /** Colour of the nose as a photo measured it; it is drawn instead of the one that was named. */
+  readonly measuredNose?: Tone;
 };
+
+/** The colour of the nose; undefined when nobody has looked. */
+export const noseTone = (tip: Tip, pen: Pen): Tone | undefined => pen.measuredNose ?? (tip.noseColour && NOSE_TONE[tip.noseColour]);
 
 /** Luck of one part: adding another part to the drawing leaves it as it was. */
 export const luckOf = (pen: Pen, part: string): Chance => chance(`${pen.seed}/${part}`);

@@ -1,7 +1,7 @@
 import { hexFromLinear, linearFromLab, type Lab } from '../../../../core/photo/lab.ts';
 
 /** CIELAB as the format gives it: three numbers. */
-const labOf = ([lightness = 0, a = 0, b = 0]: readonly number[]): Lab => [lightness, a, b];
+export const labOf = ([lightness = 0, a = 0, b = 0]: readonly number[]): Lab => [lightness, a, b];
 
 /** A colour as the screen shows it. */
 export const cssColour = (lab: readonly number[]): string => hexFromLinear(linearFromLab(labOf(lab)));

@@ -1,24 +1,29 @@
-import type { ReactNode } from 'react';
+import { useMemo, type ReactNode } from 'react';
 import { plugKey } from '../../../../core/domain/plugs.ts';
 import { PHOTO_VIEWS, type PhotoRecord } from '../../../../shared/channels-photo.ts';
-import { usePlaces } from '../../../state/hooks.ts';
+import type { Tip } from '../../../../shared/formats/reading-sheet.v1.ts';
+import { usePlaces, usePlug } from '../../../state/hooks.ts';
 import { placeOf } from '../../../state/places.ts';
 import { useStore } from '../../../state/store.ts';
 import { useText } from '../../../text/index.ts';
 import { formatBelief } from '../../../text/numbers.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Choice } from '../../../ui/choice.tsx';
+import { DrawnTip } from '../../../ui/drawn-tip/index.ts';
 import { Notice } from '../../../ui/notice.tsx';
 import { SelectField } from '../../../ui/select-field.tsx';
 import { keyOfPhoto, laidTo } from '../lay-out/steps.ts';
 import { WhitePart } from '../light/white-part.tsx';
 import { MarkList } from '../marks/mark-list.tsx';
 import { Colours, OtherMeasures } from '../measures/colours.tsx';
+import { labOf } from '../measures/colour-words.ts';
 import measureStyles from '../measures/measures.module.css';
 import { Suggestions } from '../measures/suggestions.tsx';
 import { carriedOver, modelFor, partsOf, SURE, usualParts } from '../parts/parts.ts';
 import type { Hand } from './hand.ts';
 import styles from './photo.module.css';
+
+const NOTHING_NOTED: Tip = {};
 
 type Props = { readonly photo: PhotoRecord; readonly photos: readonly PhotoRecord[]; readonly hand: Hand };
 
@@ -68,6 +73,19 @@ function Found({ photo, photos, hand }: Props) {
   );
 }
 
+/** The tip as it was noted, its nose in the measured colour: what the plug would look like under a neutral light. */
+function Drawn({ photo, lab }: { photo: PhotoRecord; lab: readonly number[] }) {
+  const { measures: words } = useText().photos;
+  const { tip = NOTHING_NOTED } = usePlug(keyOfPhoto(photo) ?? '') ?? {};
+  const measuredNose = useMemo(() => labOf(lab), [lab]);
+  return (
+    <figure className={measureStyles.drawn}>
+      <DrawnTip tip={tip} view="end" size={96} seed={photo.id} title={words.drawn} measuredNose={measuredNose} />
+      <figcaption>{words.drawn}</figcaption>
+    </figure>
+  );
+}
+
 function Measures({ photo }: { photo: PhotoRecord }) {
   const { measures: words } = useText().photos;
   const { measure, colour } = photo;
@@ -76,6 +94,7 @@ function Measures({ photo }: { photo: PhotoRecord }) {
     <>
       {colour === 'yes' ? <Colours measure={measure} /> : <Notice>{words.refused[colour]}</Notice>}
       {colour === 'yes' && <p className={styles.soft}>{words.lightnessHelp}</p>}
+      {colour === 'yes' && measure.regions.nose !== undefined && <Drawn photo={photo} lab={measure.regions.nose.lab} />}
     </>
   );
 }

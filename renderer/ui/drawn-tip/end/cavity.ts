@@ -3,13 +3,13 @@ import type { FacetValue } from '../../../../shared/vocabulary/tip.ts';
 import { arc, blob, circle, polar, ring } from '../curve.ts';
 import { noneSign } from '../marks.ts';
 import { DEPTH, lit, SHADOW, SHINE, SOOT } from '../palette.ts';
-import { hair, line, luckOf, nameOf, use, type Pen } from '../pen.ts';
+import { hair, line, luckOf, nameOf, noseTone, use, type Pen } from '../pen.ts';
 import { path, radialGradient, type Shape } from '../shape.ts';
 import { R } from './frame.ts';
 
 /** The dark space between nose and shell; it shows as soon as something beside it was looked at. */
 export function cavity(tip: Tip, pen: Pen): Shape[] {
-  const seen = tip.noseColour ?? tip.noseSurface ?? tip.shellRim ?? tip.sootRing;
+  const seen = noseTone(tip, pen) ?? tip.noseSurface ?? tip.shellRim ?? tip.sootRing;
   if (seen === undefined) return [];
   return [
     radialGradient(nameOf(pen, 'cavity'), [[0.8, SHADOW], [1, lit(DEPTH, 1.3)]], { cx: 1.5, cy: 2, r: R.bore }),

@@ -5,8 +5,8 @@ import { deposit, unnamedCover } from '../deposits.ts';
 import type { Work } from '../marks.ts';
 import { noneSign } from '../marks.ts';
 import { noseSurface } from '../nose-surface.ts';
-import { DEPTH, FRESH_BREAK, hex, lit, NOSE_TONE, SHADOW, SHINE, type Tone } from '../palette.ts';
-import { chalk, hair, ink, line, luckOf, nameOf, outline, use, type Pen } from '../pen.ts';
+import { DEPTH, FRESH_BREAK, hex, lit, SHADOW, SHINE, type Tone } from '../palette.ts';
+import { chalk, hair, ink, line, luckOf, nameOf, noseTone, outline, use, type Pen } from '../pen.ts';
 import { clip, group, path, radialGradient, type Shape } from '../shape.ts';
 import { specks } from '../specks.ts';
 import { spreadOver, type Coverage } from '../site.ts';
@@ -14,7 +14,7 @@ import { NOSE_SITE, R } from './frame.ts';
 
 /** The nose with everything on it. */
 export function nose(tip: Tip, pen: Pen): Shape[] {
-  const colour = tip.noseColour && NOSE_TONE[tip.noseColour];
+  const colour = noseTone(tip, pen);
   const on = (part: string, coverage: Coverage): Work =>
     ({ site: NOSE_SITE, spread: spreadOver(NOSE_SITE, coverage, pen), pen, luck: luckOf(pen, `nose ${part}`) });
   return [
@@ -46,7 +46,7 @@ function body(colour: Tone, pen: Pen): Shape[] {
 }
 
 function edges(tip: Tip, pen: Pen): Shape[] {
-  const seen = tip.noseColour !== undefined || tip.noseSurface !== undefined;
+  const seen = noseTone(tip, pen) !== undefined || tip.noseSurface !== undefined;
   const face = tip.noseDamage === 'broken away' || (!seen && !pen.fine) ? [] : [path(circle(R.face), seen ? hair(pen) : chalk(pen))];
   return [path(circle(R.nose), outline(pen, seen)), ...face];
 }

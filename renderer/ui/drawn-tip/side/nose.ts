@@ -4,8 +4,8 @@ import { jagged, polygon, polyline } from '../curve.ts';
 import { deposit, unnamedCover } from '../deposits.ts';
 import { noneSign, type Work } from '../marks.ts';
 import { noseSurface } from '../nose-surface.ts';
-import { DEPTH, FRESH_BREAK, GROUND, hex, lit, NICKEL, NOSE_TONE, SHADOW, SHINE, SOOT } from '../palette.ts';
-import { chalk, dashes, hair, ink, line, luckOf, nameOf, outline, use, type Pen } from '../pen.ts';
+import { DEPTH, FRESH_BREAK, GROUND, hex, lit, NICKEL, SHADOW, SHINE, SOOT } from '../palette.ts';
+import { chalk, dashes, hair, ink, line, luckOf, nameOf, noseTone, outline, use, type Pen } from '../pen.ts';
 import { clip, group, linearGradient, path, type Point, type Shape } from '../shape.ts';
 import { specks } from '../specks.ts';
 import { spreadOver, type Coverage } from '../site.ts';
@@ -13,7 +13,7 @@ import { AXIS, HALF, NOSE_SITE, X, noseHalf } from './frame.ts';
 
 /** The nose from the side, and the space round it in the cut. */
 export function nose(tip: Tip, pen: Pen): Shape[] {
-  const colour = tip.noseColour && NOSE_TONE[tip.noseColour];
+  const colour = noseTone(tip, pen);
   const on = (part: string, coverage: Coverage): Work =>
     ({ site: NOSE_SITE, spread: spreadOver(NOSE_SITE, coverage, pen), pen, luck: luckOf(pen, `nose side ${part}`) });
   const seen = colour !== undefined || tip.noseSurface !== undefined;

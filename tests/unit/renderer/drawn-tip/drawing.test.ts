@@ -1,3 +1,4 @@
+import { converter } from 'culori';
 import { describe, expect, it } from 'vitest';
 import type { Tip } from '../../../../shared/formats/reading-sheet.v1.ts';
 import { FACET_NAMES, OVERALL, TIP_FACETS } from '../../../../shared/vocabulary/tip.ts';
@@ -31,6 +32,15 @@ describe('the drawn tip', () => {
     const there = paints(both({ terminal: 'corroded', threads: 'clean' }));
     const tones = [...Object.entries(DEPOSIT_TONE).filter(([name]) => name !== 'none').map(([, tone]) => tone), ...Object.values(NOSE_TONE)].map(hex);
     expect(there.filter((colour) => tones.includes(colour))).toEqual([]);
+  });
+
+  it('paints the nose in the colour that a photo measured, as culori converts it, whatever it was called', () => {
+    const measured = converter('lab65')('#96643c');
+    for (const view of ['end', 'side'] as const) {
+      const drawing = drawTip({ noseColour: 'white' }, view, 480, 'bench', 'test', undefined, [measured?.l ?? 0, measured?.a ?? 0, measured?.b ?? 0]);
+      expect(paints(svgText(drawing, 480))).toContain('#96643c');
+      expect(paints(svgText(drawing, 480))).not.toContain(hex(NOSE_TONE.white));
+    }
   });
 
   it('tells "looked for, none" from "not observed"', () => {
