@@ -164,14 +164,14 @@ function gainOf(outcomes: readonly Outcome[], choices: Decided): Gain {
     if (p < LIKELY) continue;
     const points = leading(choices, weights);
     const alike = told.get(points) ?? { names: [], chance: 0 };
-    alike.names.push(`"${name}"`);
+    alike.names.push(name);
     alike.chance += p;
     told.set(points, alike);
   }
-  const words = [...told].map(([points, { names, chance }]) => `${names.join(' or ')} (${Math.round(100 * chance)} %) would point to ${points}`);
+  const words = [...told].map(([points, { names, chance }]) => `${names.join(' or ')} (${Math.round(100 * chance)} %): ${points}`);
   return {
     bits: Math.max(0, before - after),
-    why: `${words.join('; ')}.`,
+    why: `If ${words.join('; if ')}.`,
     turns: told.size > 1,
   };
 }

@@ -41,7 +41,7 @@ describe('the plan', () => {
   it('names no check whose outcomes all lead to the same cause', () => {
     for (const findings of [set({ deposit: 'carbon of unknown kind' }), second({ deposit: 'wet oil' }), set({ noseColour: 'white' })]) {
       for (const { why } of [...findings.engine.nextChecks, ...findings.plugs.flatMap((plug) => plug.nextChecks)]) {
-        const pointed = [...why.matchAll(/would point to ([^;.]+)/g)].map((match) => match[1]);
+        const pointed = [...why.matchAll(/%\): ([^;.]+)/g)].map((match) => match[1]);
         expect(new Set(pointed).size, why).toBe(pointed.length);
         expect(pointed.length, why).toBeGreaterThan(1);
       }

@@ -68,7 +68,7 @@ describe('the next check', () => {
     const expected = entropy(by(worlds.map((w) => ({ key: key(w), p: w.probability })))) - after;
     const [check] = nextChecks({ checks: [compression], worlds, answers: () => true, cylinder: 1, evidence, scope: 'cylinder' });
     expect(check?.gainBits).toBeCloseTo(expected, 2);
-    expect(check?.why).toContain('"low"');
+    expect(check?.why).toContain('if low (');
   });
 
   it('is not one that was made already, nor one that would turn nothing', () => {
