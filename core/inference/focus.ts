@@ -1,6 +1,7 @@
+import { Kept } from '../once.ts';
 import { solverOn, type Solution, type Solver } from './posterior.ts';
 import type { Counted } from './screen.ts';
-import { worldProbabilities, type SolvedCylinder } from './solved-cylinder.ts';
+import { worldProbabilities, type Solved, type SolvedCylinder } from './solved-cylinder.ts';
 import { projected, shareAlike, type StateSets, type Worlds } from './state-sets.ts';
 
 /*
@@ -35,7 +36,7 @@ function kept(weighed: Weighed): number[] {
 const keyOf = ({ first, second }: StateSets, at: number): number => ((first[at] as number) + 1) * 65_536 + (second[at] as number) + 1;
 
 /** The worlds to keep of one cylinder: those of the shared sets that were kept, numbered as these are. */
-function worldsIn(solved: SolvedCylinder, local: StateSets): Worlds {
+function worldsIn(solved: Solved, local: StateSets): Worlds {
   const { worlds } = solved;
   const places = new Map(Array.from(local.first, (_, s): [number, number] => [keyOf(local, s), s]));
   const setOf = Int32Array.from(worlds.shared.first, (_, s) => places.get(keyOf(worlds.shared, s)) ?? -1);
@@ -54,15 +55,17 @@ function worldsIn(solved: SolvedCylinder, local: StateSets): Worlds {
 
 /** A solver among the worlds in focus, for the questions "what if this had not been seen" and "what would this check show". */
 export function focusOn({ ground, counted, perSet, cylinders }: Solution): Solver {
-  const list = kept({ ...counted.sets, p: perSet });
+  const list = kept({ ...counted.sets, p: perSet() });
   const { first, second } = counted.sets;
   const sets = { first: Int16Array.from(list, (s) => first[s] as number), second: Int16Array.from(list, (s) => second[s] as number) };
-  const focus: Counted = {
-    sets,
-    places: shareAlike(ground.places.map(({ localOf }, c) => {
+  const alike = new Kept<Int16Array, Solved, Counted['places'][number]>();
+  const places = ground.places.map(({ localOf }, c) => {
+    const { solved } = cylinders[c] as SolvedCylinder;
+    return alike.once(localOf, solved, () => {
       const { setOf, local } = projected(sets, localOf);
-      return { setOf, worlds: worldsIn(cylinders[c] as SolvedCylinder, local) };
-    })),
-  };
+      return { setOf, worlds: worldsIn(solved, local) };
+    });
+  });
+  const focus: Counted = { sets, places: shareAlike(places) };
   return solverOn(ground, () => focus);
 }

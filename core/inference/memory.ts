@@ -1,46 +1,63 @@
 import type { Condition } from '../knowledge/types.ts';
-import { once } from '../once.ts';
+import { Kept, once } from '../once.ts';
 import { plugFit, type PlugFit } from './appearance.ts';
-import { cylinderWeights, ownCauses, type CylinderWeights, type Frame } from './cylinder.ts';
+import { cylinderWeights, ownCauses, type CylinderWeights, type PlugShape, type Shape } from './cylinder.ts';
 import type { CylinderEvidence, PlugEvidence } from './evidence.ts';
 import { foundOn, tableOf, type Found } from './found.ts';
-import { freeOf, plugSum, type OnPairs, type PlugSum } from './plug-sum.ts';
+import { freeOf, plugSum, type OnPairs, type OwnCause, type PlugSum } from './plug-sum.ts';
 import { PlugUnder } from './plug-under.ts';
 import type { Damping } from './symptoms.ts';
 
 /** One plug under one signed term of the symptom sum. */
-export type PlugTerm = { readonly sum: PlugSum; readonly under: PlugUnder };
+export type PlugTerm = { readonly sum: PlugSum; readonly under: PlugUnder; readonly own: readonly OwnCause[] };
 
 /** What a solver worked out and may need again: plugs that look alike and stand alike are worked out once. */
 export type Memory = {
-  readonly plug: (frame: Frame['plugs'][number], evidence: PlugEvidence, damping: Damping) => PlugTerm;
-  readonly found: (frame: Frame, seen: CylinderEvidence['seen']) => Found;
-  readonly weights: (frame: Frame, damping: Damping, own: Damping) => CylinderWeights;
+  /** The same for cylinders on which the same was seen, found and felt. */
+  readonly look: (evidence: CylinderEvidence) => string;
+  readonly plug: (shape: Shape, plug: number, evidence: PlugEvidence, damping: Damping) => PlugTerm;
+  readonly found: (shape: Shape, seen: CylinderEvidence['seen']) => Found;
+  readonly weights: (shape: Shape, damping: Damping, own: Damping) => CylinderWeights;
 };
 
+type Seen = readonly { readonly weights: readonly number[] }[];
+
+/** Numbers lists of observations; alike ones bear the same number. */
+function looking(): (seen: Seen) => number {
+  const [weights, numbers, looks] = [new Map<readonly number[], number>(), new WeakMap<Seen, number>(), new Map<string, number>()];
+  const numberOf = (seen: Seen): number => once(looks, seen.map((one) => once(weights, one.weights, () => weights.size)).join(), () => looks.size);
+  return (seen) => once(numbers, seen, () => numberOf(seen));
+}
+
+type Own = { readonly causes: readonly OwnCause[]; readonly free: OnPairs };
+
 export function memoryFor(conditions: readonly Condition[]): Memory {
-  const numbers = new Map<readonly number[], number>();
-  const looks = new WeakMap<PlugEvidence['seen'], string>();
-  const [fits, frees, terms] = [new Map<string, PlugFit>(), new Map<string, OnPairs>(), new Map<string, PlugTerm>()];
-  const found = new WeakMap<Frame, WeakMap<CylinderEvidence['seen'], Found>>();
-  const tables = new WeakMap<Frame, WeakMap<CylinderEvidence['seen'][number], Float64Array>>();
-  const table = (frame: Frame, one: CylinderEvidence['seen'][number]): Float64Array =>
-    once(once(tables, frame, () => new WeakMap<CylinderEvidence['seen'][number], Float64Array>()), one, () => tableOf(one, frame.roster));
-  const weights = new WeakMap<Frame, Map<string, CylinderWeights>>();
-  const look = (seen: PlugEvidence['seen']): string =>
-    once(looks, seen, () => seen.map((o) => once(numbers, o.weights, () => numbers.size)).join());
+  const look = looking();
+  const fits = new Map<number, PlugFit>();
   const fit = ({ seen, from }: PlugEvidence): PlugFit =>
     once(fits, look(seen), () => plugFit(seen, conditions, from && { seen: from, fit: once(fits, look(from), () => plugFit(from, conditions)) }));
+  const [owns, terms] = [new Kept<PlugShape, Damping, Own>(), new Kept<PlugShape, Damping, PlugTerm, number>()];
+  const ownOf = (plug: PlugShape, damping: Damping): Own => {
+    const causes = ownCauses(plug.own, damping, conditions);
+    return { causes, free: freeOf(plug.absent, causes) };
+  };
+  const termOf = (shape: Shape, plug: PlugShape, evidence: PlugEvidence, damping: Damping): PlugTerm => {
+    const { causes, free } = owns.once(plug, damping, () => ownOf(plug, damping));
+    const sum = plugSum(fit(evidence), damping.conditions, free);
+    return { sum, under: new PlugUnder(sum, plug.touches, shape.roster), own: causes };
+  };
+  const [tables, found] = [new Kept<Shape, readonly number[], Float64Array>(), new Kept<Shape, number, Found>()];
+  const foundAt = (shape: Shape, seen: CylinderEvidence['seen']): Found =>
+    foundOn(seen.map((one) => tables.once(shape, one.weights, () => tableOf(one, shape.roster))), shape.roster);
+  const weights = new Kept<Shape, Damping, CylinderWeights, Damping>();
+  const looks = new WeakMap<CylinderEvidence, string>();
   return {
-    plug: (frame, evidence, damping) =>
-      once(terms, `${look(evidence.seen)} ${damping.key} ${frame.kind}`, () => {
-        const free = once(frees, `${damping.key} ${frame.kind}`, () => freeOf(frame.absent, ownCauses(frame.own, damping, conditions)));
-        const sum = plugSum(fit(evidence), damping.conditions, free);
-        return { sum, under: new PlugUnder(sum, frame.touches) };
-      }),
-    found: (frame, seen) => once(once(found, frame, () => new WeakMap<CylinderEvidence['seen'], Found>()), seen, () =>
-        foundOn(seen.map((one) => table(frame, one)), frame.roster)),
-    weights: (frame, damping, own) =>
-      once(once(weights, frame, () => new Map<string, CylinderWeights>()), `${damping.key} ${own.key}`, () => cylinderWeights(frame, damping, own)),
+    look: (cylinder) => once(looks, cylinder, () => [look(cylinder.seen), ...cylinder.plugs.map(({ seen }) => look(seen)), ...cylinder.symptoms].join()),
+    plug: (shape, p, evidence, damping) => {
+      const plug = shape.plugs[p] as PlugShape;
+      return terms.once(plug, damping, () => termOf(shape, plug, evidence, damping), look(evidence.seen));
+    },
+    found: (shape, seen) => found.once(shape, look(seen), () => foundAt(shape, seen)),
+    weights: (shape, damping, own) => weights.once(shape, damping, () => cylinderWeights(shape, damping, own), own),
   };
 }

@@ -5,16 +5,15 @@ import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause, Check } from '../knowledge/types.ts';
 import { reportProbability, type Mark } from './appearance.ts';
 import { applies } from './circumstances.ts';
-import { frameFor } from './cylinder.ts';
+import { switchedAt } from './cylinder.ts';
 import type { Evidence, Observation } from './evidence.ts';
 import { cylinderMark, cylinderRest } from './found.ts';
 import type { Instance } from './network.ts';
 import type { Solution } from './posterior.ts';
 import type { Roster } from './roster.ts';
-import { weighCylinder, worldProbabilities, type SolvedCylinder } from './solved-cylinder.ts';
+import { partsFor, weighing, worldProbabilities, type Solved, type SolvedCylinder } from './solved-cylinder.ts';
 import { worldsFor } from './state-sets.ts';
 import type { State, Switch } from './states.ts';
-import { signedSubsets } from './symptoms.ts';
 
 /** One possible state of a cylinder: the causes at work, and how likely. */
 export type World = { readonly causes: readonly Instance[]; readonly probability: number };
@@ -52,17 +51,17 @@ function decided(worlds: readonly World[], answers: (cause: Cause) => boolean): 
   return { causes, answers: can, worlds: told, decisions: numbers.size };
 }
 
-/** The causes that are there in a world of two states, -1 for none. */
-function thereIn({ switches, states, owners }: Roster, a: number, b: number): Instance[] {
-  const stands = new Map([a, b].filter((v) => v >= 0).map((v) => [switches[owners[v] as number], states[v] as State]));
-  return switches.filter((one: Switch) => (stands.get(one) ?? one.base).there).map(({ instance }) => instance);
+/** Of the causes of a roster those that are there in a world of two states, -1 for none. */
+function thereIn({ switches, states, owners }: Roster, instances: readonly Instance[], a: number, b: number): Instance[] {
+  const stands = new Map([a, b].filter((v) => v >= 0).map((v) => [owners[v], states[v] as State]));
+  return instances.filter((_, o) => (stands.get(o) ?? (switches[o] as Switch).base).there);
 }
 
 /** Local causes below this belief are left to the sums; the others are seen apart. */
 const SEEN_APART = 0.005;
 
 /** Places of the shared sets of a cylinder that are likely enough to move a decision. */
-function likelySets(solved: SolvedCylinder): number[] {
+function likelySets(solved: Solved): number[] {
   const { set, shared } = solved.worlds;
   const p = new Float64Array(shared.first.length);
   worldProbabilities(solved).forEach((weight, w) => { p[set[w] as number] = (p[set[w] as number] as number) + weight; });
@@ -72,22 +71,25 @@ function likelySets(solved: SolvedCylinder): number[] {
 /** The likely states of one cylinder, every local cause of weight switched one by one. */
 export function worldsOf(solution: Solution, number: number): World[] {
   const { evidence, ground, belief, network, cylinders } = solution;
-  const solved = cylinders[evidence.cylinders.findIndex((c) => c.cylinder === number)] as SolvedCylinder;
-  const here = ground.shared.filter(({ instance }) => instance.cylinders.includes(number));
+  const at = evidence.cylinders.findIndex((c) => c.cylinder === number);
+  const { solved, evidence: here, frame: { shape: { shared: reaching } } } = cylinders[at] as SolvedCylinder;
   const { knowledge, local } = network;
-  const frame = frameFor(here, solved.evidence, local.get(number) ?? [], knowledge.conditions, (i) => belief(i) >= SEEN_APART);
-  const apart = new Set(frame.coupled.filter(({ instance }) => belief(instance) >= SEEN_APART).map(({ instance }) => instance));
+  const frame = ground.framed(reaching, here, local.get(number) ?? [], (i) => belief(i) >= SEEN_APART);
+  const { shape } = frame;
+  const instances = switchedAt(frame);
+  const weighty = instances.map((instance, o) => o < reaching.length || belief(instance) >= SEEN_APART);
   const places = likelySets(solved);
   const { first, second } = solved.worlds.shared;
   const sets = { first: Int16Array.from(places, (s) => first[s] as number), second: Int16Array.from(places, (s) => second[s] as number) };
-  const seen = (v: number): boolean => v < frame.sharedStates || apart.has((frame.roster.switches[frame.roster.owners[v] as number] as Switch).instance);
-  const worlds = worldsFor(frame, sets, (_, a, b) => (a < 0 || seen(a)) && seen(b));
-  const { terms } = weighCylinder(knowledge, ground.memory, frame, solved.evidence, worlds, signedSubsets(evidence.present, evidence.absent));
+  const seen = (v: number): boolean => weighty[shape.roster.owners[v] as number] === true;
+  const worlds = worldsFor(shape, sets, (_, a, b) => (a < 0 || seen(a)) && seen(b));
+  const { terms } = weighing(knowledge, ground.memory)(shape, here, worlds, partsFor(evidence));
   const outer = solved.outside();
   const outside = (): Float64Array[] => outer.map((list) => Float64Array.from(places, (s) => list[s] as number));
   const likely: World[] = [];
   worldProbabilities({ terms, worlds, outside }).forEach((probability, w) => {
-    if (probability >= NEGLIGIBLE) likely.push({ causes: thereIn(frame.roster, worlds.first[w] as number, worlds.second[w] as number), probability });
+    if (probability < NEGLIGIBLE) return;
+    likely.push({ causes: thereIn(shape.roster, instances, worlds.first[w] as number, worlds.second[w] as number), probability });
   });
   const likeliest = likely.sort((a, b) => b.probability - a.probability).slice(0, MOST_WORLDS);
   const all = likeliest.reduce((sum, w) => sum + w.probability, 0);

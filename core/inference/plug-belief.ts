@@ -1,9 +1,9 @@
 import { once } from '../once.ts';
-import { ownCauses, type Frame } from './cylinder.ts';
+import type { PlugShape } from './cylinder.ts';
 import type { PlugTerm } from './memory.ts';
 import { Messages } from './messages.ts';
 import { ownShare, type OnPairs, type OwnCause, type PlugSum } from './plug-sum.ts';
-import type { SolvedCylinder, Term } from './solved-cylinder.ts';
+import type { Solved, Term } from './solved-cylinder.ts';
 
 /** Belief in each set of at most two conditions on one plug; `pair` is K×K, row by row, only i < j used. All entries sum to 1. */
 export type PlugBelief = OnPairs;
@@ -12,11 +12,11 @@ export type PlugBelief = OnPairs;
 const NEGLIGIBLE = 1e-9;
 
 /** What the worlds of one cylinder say to one plug, the plug's own part taken out: worth of each set E of freed conditions. */
-function collect({ frame, worlds, outside, knowledge }: SolvedCylinder, { coefficient, part, values, likelihoods: all }: Term, plug: number): OnPairs {
+function collect({ shape, worlds, outside, knowledge }: Solved, { coefficient, part, values, likelihoods: all }: Term, plug: number): OnPairs {
   const { set, first, second } = worlds;
   const outer = outside()[part] as Float64Array;
   const likelihoods = all[plug] as Float64Array;
-  const messages = new Messages(knowledge.conditions.length, (frame.plugs[plug] as Frame['plugs'][number]).touches);
+  const messages = new Messages(knowledge.conditions.length, (shape.plugs[plug] as PlugShape).touches);
   for (let w = 0; w < values.length; w += 1) {
     const weight = coefficient * (outer[set[w] as number] as number) * (values[w] as number);
     if (Math.abs(weight) < NEGLIGIBLE) continue;
@@ -25,10 +25,10 @@ function collect({ frame, worlds, outside, knowledge }: SolvedCylinder, { coeffi
   return messages.worth();
 }
 
-const collected = new WeakMap<SolvedCylinder, Map<Term, Map<number, OnPairs>>>();
+const collected = new WeakMap<Solved, Map<Term, Map<number, OnPairs>>>();
 
 /** The messages to a plug, collected once a solution. */
-function messagesTo(solved: SolvedCylinder, term: Term, plug: number): OnPairs {
+function messagesTo(solved: Solved, term: Term, plug: number): OnPairs {
   const ofCylinder = once(collected, solved, () => new Map<Term, Map<number, OnPairs>>());
   return once(once(ofCylinder, term, () => new Map<number, OnPairs>()), plug, () => collect(solved, term, plug));
 }
@@ -66,19 +66,17 @@ function ownBelief(cause: OwnCause, { total, one, two }: Held): number {
   return belief;
 }
 
-/** Beliefs in the causes that belong to one plug of the cylinder, by instance id. */
-export function ownBeliefs(solved: SolvedCylinder): [string, number][] {
-  return solved.frame.plugs.flatMap(({ own: instances }, p) => {
-    const sums = new Float64Array(instances.length);
+/** Beliefs in the causes that belong to one plug of the cylinder, by plug. */
+export const ownBeliefs = (solved: Solved): Float64Array[] =>
+  solved.shape.plugs.map(({ own }, p) => {
+    const sums = new Float64Array(own.length);
     for (const term of solved.terms) {
-      const held = heldBy((term.plugs[p] as PlugTerm).sum.terms, messagesTo(solved, term, p));
-      ownCauses(instances, term.damping, solved.knowledge.conditions).forEach((cause, i) => {
-        sums[i] = (sums[i] as number) + ownBelief(cause, held);
-      });
+      const { sum, own: causes } = term.plugs[p] as PlugTerm;
+      const held = heldBy(sum.terms, messagesTo(solved, term, p));
+      causes.forEach((cause, i) => { sums[i] = (sums[i] as number) + ownBelief(cause, held); });
     }
-    return instances.map((instance, i): [string, number] => [instance.id, sums[i] as number]);
+    return sums;
   });
-}
 
 type Sum = { none: number; single: Float64Array; pair: Float64Array };
 
@@ -109,15 +107,17 @@ function scaled({ none, single, pair }: Sum): PlugBelief {
   return { none: Math.max(0, none) / all, single, pair };
 }
 
+const beliefs = new WeakMap<Solved, readonly PlugBelief[]>();
+
 /** Belief in the condition sets of every plug of a cylinder, in the order of its plugs. */
-export function plugBeliefs(solved: SolvedCylinder): PlugBelief[] {
+export const plugBeliefs = ({ solved }: { readonly solved: Solved }): readonly PlugBelief[] => once(beliefs, solved, () => {
   const n = solved.knowledge.conditions.length;
-  return solved.frame.plugs.map((_, p) => {
+  return solved.shape.plugs.map((_, p) => {
     const sum: Sum = { none: 0, single: new Float64Array(n), pair: new Float64Array(n * n) };
     for (const term of solved.terms) addExact(sum, (term.plugs[p] as PlugTerm).sum, messagesTo(solved, term, p));
     return scaled(sum);
   });
-}
+});
 
 /** Calls `visit` for every condition set of some weight; -1 stands for no condition. */
 export function forEachConditionSet({ none, single, pair }: PlugBelief, visit: (i: number, j: number, belief: number) => void): void {

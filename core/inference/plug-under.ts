@@ -1,5 +1,5 @@
 import type { PlugSum } from './plug-sum.ts';
-import type { PlugTouches } from './roster.ts';
+import type { PlugTouches, Roster } from './roster.ts';
 
 /**
  * Likelihood of what was seen on one plug, under no change, one state, or two. With f the product of the factors on condition k and u = 1/f,
@@ -18,11 +18,14 @@ export class PlugUnder {
   private readonly taken: Float64Array;
   private readonly met: Uint8Array;
   private first = -1;
+  private readonly roster: Roster;
+  private known: Float64Array | undefined;
 
-  constructor(sum: PlugSum, touches: PlugTouches) {
+  constructor(sum: PlugSum, touches: PlugTouches, roster: Roster) {
     const [n, states] = [sum.holding.length, touches.products.length];
     this.sum = sum;
     this.touches = touches;
+    this.roster = roster;
     this.none = Math.max(0, sum.total);
     this.squares = new Float64Array(states);
     this.values = new Float64Array(states);
@@ -71,7 +74,7 @@ export class PlugUnder {
   }
 
   /** Takes state a as the first of two, or none (-1). */
-  take(a: number): void {
+  private take(a: number): void {
     if (this.first === a) return;
     const { starts, ks, gains } = this.touches;
     const { slopes, taken } = this;
@@ -104,7 +107,7 @@ export class PlugUnder {
   }
 
   /** Likelihood under the taken state and state b. */
-  withAlso(b: number): number {
+  private withAlso(b: number): number {
     const a = this.first;
     if (a < 0) return this.alone[b] as number;
     const { products } = this.touches;
@@ -112,8 +115,27 @@ export class PlugUnder {
     return value > 0 ? value : 0;
   }
 
-  /** Multiplies into row[b] the likelihood under the taken state and each state b of a range. */
-  multiplyInto(row: Float64Array, from: number, to: number): void {
-    for (let b = from; b < to; b += 1) row[b] = (row[b] as number) * this.withAlso(b);
+  /** Likelihoods under every two states, in the rows of the roster. */
+  get pairs(): Float64Array {
+    return (this.known ??= this.allPairs());
+  }
+
+  private allPairs(): Float64Array {
+    const { ends, offsets, pairs } = this.roster;
+    const all = new Float64Array(pairs);
+    for (let a = 0; a < ends.length; a += 1) {
+      this.take(a);
+      const offset = offsets[a] as number;
+      for (let b = ends[a] as number; b < ends.length; b += 1) all[offset + b] = this.withAlso(b);
+    }
+    return all;
+  }
+
+  /** Likelihood under states a and b, -1 for none; a comes first. */
+  with(a: number, b: number): number {
+    if (b < 0) return a < 0 ? this.none : (this.alone[a] as number);
+    if (this.known !== undefined) return this.known[(this.roster.offsets[a] as number) + b] as number;
+    this.take(a);
+    return this.withAlso(b);
   }
 }

@@ -1,38 +1,68 @@
-import { frameFor, quietInBase, stateWeights } from './cylinder.ts';
+import { Kept, once } from '../once.ts';
+import { framing, quietInBase, stateWeights, type Framing } from './cylinder.ts';
 import type { CylinderEvidence, Evidence } from './evidence.ts';
+import { localBelief } from './local-belief.ts';
 import { memoryFor, type Memory } from './memory.ts';
 import type { Instance, Network } from './network.ts';
-import { ownBeliefs } from './plug-belief.ts';
-import { rosterOf, turns, type Roster } from './roster.ts';
-import { screened, type Counted, type Place } from './screen.ts';
-import { weighCylinder, worldProbabilities, type Part, type SolvedCylinder, type Weighed } from './solved-cylinder.ts';
+import { causeBeliefs, rosterOf, type Roster } from './roster.ts';
+import { screening, type Counted, type Place } from './screen.ts';
+import { partsFor, weighing, type Parts, type Solved, type SolvedCylinder, type Weighed } from './solved-cylinder.ts';
 import { massUpToTwo, type StateSets, type Worlds } from './state-sets.ts';
 import { switchFor, type Switch } from './states.ts';
-import { dampingFor, signedSubsets } from './symptoms.ts';
+import { dampingFor } from './symptoms.ts';
 
 export type Solution = {
   readonly network: Network;
   readonly evidence: Evidence;
   readonly ground: Ground;
-  /** Belief in a cause at its place. Those of one cylinder are worked out when first asked for. */
+  /** Belief in a cause at its place. Worked out when first asked for. */
   readonly belief: (instance: Instance) => number;
   /** The counted sets of shared states, and their probabilities. */
   readonly counted: Counted;
-  readonly perSet: Float64Array;
+  readonly perSet: () => Float64Array;
   readonly cylinders: readonly SolvedCylinder[];
   /** Prior probability of all the sets of shared causes that were not counted. */
   readonly neglectedMass: number;
 };
 
-/** Weights of the counted sets by part of the symptom sum, and of the sets over all parts. */
-type Engine = { readonly byPart: readonly Float64Array[]; readonly perSet: Float64Array; readonly all: number };
+export type Solver = (evidence: Evidence) => Solution;
 
-/** Weighs every counted set of shared states of the engine against all cylinders. */
-function weighEngine({ knowledge }: Network, roster: Roster, { sets, places }: Counted, cylinders: readonly Weighed[], parts: readonly Part[]): Engine {
+/** A network with its states laid out and what was worked out of it so far. */
+export type Ground = {
+  readonly network: Network;
+  readonly memory: Memory;
+  readonly framed: Framing;
+  readonly shared: readonly Switch[];
+  readonly roster: Roster;
+  readonly places: readonly Place[];
+};
+
+function groundFor(network: Network): Ground {
+  const { conditions } = network.knowledge;
+  const shared = network.shared.map((instance) => switchFor(instance, conditions));
+  const framed = framing(conditions);
+  const known = new Map<string, Int16Array>();
+  /** A cylinder among the shared causes of the engine. */
+  const placeOf = (evidence: CylinderEvidence): Place => {
+    const here = shared.map(({ instance }) => instance.cylinders.includes(evidence.cylinder));
+    let next = 0;
+    const localOf = once(known, here.join(), () => Int16Array.from(shared.flatMap(({ others }, o) => others.map(() => (here[o] === true ? next++ : -1)))));
+    return { frame: framed(shared.filter((_, o) => here[o]), evidence, network.local.get(evidence.cylinder) ?? []), localOf };
+  };
+  return { network, memory: memoryFor(conditions), framed, shared, roster: rosterOf(shared), places: network.evidence.cylinders.map(placeOf) };
+}
+
+/** Every cylinder weighed among the counted sets. */
+type Engine = { readonly ground: Ground; readonly counted: Counted; readonly parts: Parts; readonly weighed: readonly Weighed[] };
+
+/**
+ * Weight of every counted set of shared states, by part of the symptom sum: what the priors give and all cylinders.
+ * @param but a cylinder that is left out; -1 for none
+ */
+function weightsOf({ ground: { network, roster }, counted: { sets, places }, parts, weighed }: Engine, but: number): Float64Array[] {
   const size = sets.first.length;
-  const perSet = new Float64Array(size);
-  const byPart = parts.map(({ coefficient, taken }, part) => {
-    const damping = dampingFor(knowledge, taken);
+  return parts.all.map(({ coefficient, taken }, part) => {
+    const damping = dampingFor(network.knowledge, taken);
     const prior = stateWeights(roster, damping);
     const before = coefficient * quietInBase(roster.switches, damping);
     const weights = new Float64Array(size);
@@ -40,32 +70,29 @@ function weighEngine({ knowledge }: Network, roster: Roster, { sets, places }: C
       const [a, b] = [sets.first[s] as number, sets.second[s] as number];
       weights[s] = before * (a < 0 ? 1 : (prior[a] as number)) * (b < 0 ? 1 : (prior[b] as number));
     }
-    cylinders.forEach(({ sums }, c) => {
-      const setOf = places[c]?.setOf as Uint32Array;
-      const sum = sums[part] as Float64Array;
-      for (let s = 0; s < size; s += 1) weights[s] = (weights[s] as number) * (sum[setOf[s] as number] as number);
+    weighed.forEach(({ sums }, c) => {
+      if (c !== but) multiply(weights, sums[part] as Float64Array, places[c]?.setOf as Uint32Array);
     });
-    for (let s = 0; s < size; s += 1) perSet[s] = (perSet[s] as number) + (weights[s] as number);
     return weights;
   });
-  return { byPart, perSet, all: perSet.reduce((sum, w) => sum + w, 0) };
 }
 
-/** What the rest of the engine gives to each shared set of one cylinder, by part. */
-function outsideOf({ byPart, all }: Engine, { setOf }: Counted['places'][number], { sums }: Weighed): Float64Array[] {
-  return byPart.map((weights, part) => {
-    const sum = sums[part] as Float64Array;
-    const outside = new Float64Array(sum.length);
-    for (let s = 0; s < weights.length; s += 1) {
-      const at = setOf[s] as number;
-      const own = sum[at] as number;
-      if (own !== 0) outside[at] = (outside[at] as number) + (weights[s] as number) / own / all;
+function multiply(weights: Float64Array, sum: Float64Array, setOf: Uint32Array): void {
+  for (let s = 0; s < weights.length; s += 1) weights[s] = (weights[s] as number) * (sum[setOf[s] as number] as number);
+}
+
+function sumOf(byPart: readonly Float64Array[]): { readonly perSet: Float64Array; readonly all: number } {
+  const perSet = new Float64Array((byPart[0] as Float64Array).length);
+  let all = 0;
+  for (const weights of byPart)
+    for (let s = 0; s < perSet.length; s += 1) {
+      perSet[s] = (perSet[s] as number) + (weights[s] as number);
+      all += weights[s] as number;
     }
-    return outside;
-  });
+  return { perSet, all };
 }
 
-function stateBeliefs({ states }: Roster, { first, second }: StateSets, { perSet, all }: Engine): Float64Array {
+function stateBeliefs({ states }: Roster, { first, second }: StateSets, { perSet, all }: ReturnType<typeof sumOf>): Float64Array {
   const beliefs = new Float64Array(states.length);
   for (let s = 0; s < perSet.length; s += 1) {
     const [a, b] = [first[s] as number, second[s] as number];
@@ -75,98 +102,93 @@ function stateBeliefs({ states }: Roster, { first, second }: StateSets, { perSet
   return beliefs;
 }
 
-/** Belief in each cause of a roster, from the beliefs in its states. */
-function causeBeliefs(roster: Roster, beliefs: Float64Array): Map<string, number> {
-  const turned = new Float64Array(roster.switches.length);
-  beliefs.forEach((belief, v) => {
-    const o = roster.owners[v] as number;
-    if (turns(roster, v)) turned[o] = (turned[o] as number) + belief;
+/** What the counted sets weigh, with all cylinders or all but one; where only one cylinder differs from those of `base`, what the others give is taken over. */
+class Products {
+  readonly all: readonly Float64Array[];
+  private readonly engine: Engine;
+  private readonly others = new Map<number, readonly Float64Array[]>();
+  private readonly base: Products | undefined;
+  private readonly changed: number;
+
+  constructor(engine: Engine, base: Products | undefined) {
+    this.engine = engine;
+    this.base = base;
+    this.changed = base === undefined ? -1 : base.onlyChange(engine);
+    this.all = this.changed < 0 ? weightsOf(engine, -1) : this.withChanged();
+  }
+
+  /** The one cylinder that differs; -1 where it is not one, or more than cylinders differ. */
+  private onlyChange({ counted, parts, weighed }: Engine): number {
+    const { engine } = this;
+    if (counted !== engine.counted || parts.key !== engine.parts.key) return -1;
+    const changed = weighed.findIndex((one, c) => one !== engine.weighed[c]);
+    return weighed.some((one, c) => c > changed && one !== engine.weighed[c]) ? -1 : changed;
+  }
+
+  private withChanged(): Float64Array[] {
+    const { counted, weighed } = this.engine;
+    return this.without(this.changed).map((rest, part) => {
+      const weights = Float64Array.from(rest);
+      multiply(weights, weighed[this.changed]?.sums[part] as Float64Array, counted.places[this.changed]?.setOf as Uint32Array);
+      return weights;
+    });
+  }
+
+  /** By part, what the priors and all other cylinders give to each counted set. */
+  without(c: number): readonly Float64Array[] {
+    return once(this.others, c, () => (this.base !== undefined && c === this.changed ? this.base.without(c) : weightsOf(this.engine, c)));
+  }
+
+  /** The same to each shared set of one cylinder, divided by the total. */
+  outside(c: number, total: number): Float64Array[] {
+    const { setOf, worlds } = this.engine.counted.places[c] as Counted['places'][number];
+    return this.without(c).map((weights) => {
+      const outside = new Float64Array(worlds.shared.first.length);
+      for (let s = 0; s < weights.length; s += 1) outside[setOf[s] as number] = (outside[setOf[s] as number] as number) + (weights[s] as number) / total;
+      return outside;
+    });
+  }
+}
+
+/** By cylinder, what is worked out once for those that look alike, stand alike and see the same sets. */
+function solvedFor({ ground, counted, weighed }: Engine, products: Products, total: number): SolvedCylinder['solved'][] {
+  const alike = new Kept<Weighed, Uint32Array, Solved>();
+  return weighed.map((one, c) => {
+    const { setOf, worlds } = counted.places[c] as Counted['places'][number];
+    return alike.once(one, setOf, () => {
+      let outside: readonly Float64Array[] | undefined;
+      const { shape } = (ground.places[c] as Place).frame;
+      return { shape, worlds, knowledge: ground.network.knowledge, terms: one.terms, outside: () => (outside ??= products.outside(c, total)) };
+    });
   });
-  return new Map(
-    roster.switches.map(({ instance, base }, o) => [instance.id, base.there ? 1 - (turned[o] as number) : (turned[o] as number)]),
-  );
 }
 
-function coupledBeliefs(solved: SolvedCylinder): Map<string, number> {
-  const { roster, sharedStates, coupled } = solved.frame;
-  const beliefs = new Float64Array(roster.states.length);
-  if (coupled.length === 0) return new Map();
-  worldProbabilities(solved).forEach((p, w) => {
-    for (const v of [solved.worlds.first[w] as number, solved.worlds.second[w] as number]) if (v >= sharedStates) beliefs[v] = (beliefs[v] as number) + p;
-  });
-  const all = causeBeliefs(roster, beliefs);
-  return new Map(coupled.map(({ instance: { id } }) => [id, all.get(id) as number]));
-}
-
-export type Solver = (evidence: Evidence) => Solution;
-
-/** A cylinder among the shared causes of the engine. */
-function placeOf(network: Network, shared: readonly Switch[], evidence: CylinderEvidence): Place {
-  const here = shared.filter(({ instance }) => instance.cylinders.includes(evidence.cylinder));
-  let next = 0;
-  const localOf = Int16Array.from(shared.flatMap((one) => one.others.map(() => (here.includes(one) ? next++ : -1))));
-  return { frame: frameFor(here, evidence, network.local.get(evidence.cylinder) ?? [], network.knowledge.conditions), localOf };
-}
-
-type Counting = (evidence: Evidence) => Counted;
-/** A network with its states laid out and what was worked out of it so far. */
-export type Ground = {
-  readonly network: Network;
-  readonly memory: Memory;
-  readonly shared: readonly Switch[];
-  readonly roster: Roster;
-  readonly places: readonly Place[];
-};
-
-function groundFor(network: Network): Ground {
-  const { conditions } = network.knowledge;
-  const shared = network.shared.map((instance) => switchFor(instance, conditions));
-  const places = network.evidence.cylinders.map((c) => placeOf(network, shared, c));
-  return { network, memory: memoryFor(conditions), shared, roster: rosterOf(shared), places };
-}
-
-export function solverOn(ground: Ground, counting: Counting): Solver {
+export function solverOn(ground: Ground, counting: (evidence: Evidence) => Counted): Solver {
   const { network, memory, shared, roster, places } = ground;
   const neglectedMass = 1 - massUpToTwo(shared.map(({ base }) => 1 - base.chance));
-  const { knowledge } = network;
-  const weighed = remembered((evidence, c, worlds, parts) => weighCylinder(knowledge, memory, (places[c] as Place).frame, evidence, worlds, parts));
+  const weigh = weighing(network.knowledge, memory);
+  const causes = new Map(shared.map(({ instance }, o) => [instance.id, o]));
+  let base: Products | undefined;
   return (evidence) => {
-    const parts = signedSubsets(evidence.present, evidence.absent);
+    const parts = partsFor(evidence);
     const counted = counting(evidence);
-    const key = parts.map(({ taken }) => taken.join('|')).join('/');
-    const here = evidence.cylinders.map((cylinder, c) => weighed(cylinder, c, (counted.places[c] as Counted['places'][number]).worlds, parts, key));
-    const engine = weighEngine(network, roster, counted, here, parts);
-    const cylinders = here.map((one, c): SolvedCylinder => {
-      const place = counted.places[c] as Counted['places'][number];
-      let outside: readonly Float64Array[] | undefined;
-      return {
-        frame: (places[c] as Place).frame,
-        evidence: evidence.cylinders[c] as CylinderEvidence,
-        worlds: place.worlds,
-        knowledge,
-        terms: one.terms,
-        outside: () => (outside ??= outsideOf(engine, place, one)),
-      };
-    });
-    const states = stateBeliefs(roster, counted.sets, engine);
-    const belief = beliefIn(causeBeliefs(roster, states), cylinders);
-    return { network, ground, evidence, counted, perSet: engine.perSet.map((w) => w / engine.all), belief, cylinders, neglectedMass };
-  };
-}
-
-type Weighing = (evidence: CylinderEvidence, at: number, worlds: Worlds, parts: readonly Part[], key: string) => Weighed;
-
-/** Keeps what was weighed of a cylinder; evidence that did not change is the same object. */
-function remembered(weigh: Weighing): Weighing {
-  const known = new WeakMap<CylinderEvidence, Map<string, { readonly worlds: Worlds; readonly weighed: Weighed }>>();
-  return (evidence, at, worlds, parts, key) => {
-    const met = known.get(evidence) ?? new Map<string, { readonly worlds: Worlds; readonly weighed: Weighed }>();
-    known.set(evidence, met);
-    const found = met.get(key);
-    if (found?.worlds === worlds) return found.weighed;
-    const weighed = weigh(evidence, at, worlds, parts, key);
-    met.set(key, { worlds, weighed });
-    return weighed;
+    const worldsOf = (c: number): Worlds => (counted.places[c] as Counted['places'][number]).worlds;
+    const weighed = evidence.cylinders.map((cylinder, c) => weigh((places[c] as Place).frame.shape, cylinder, worldsOf(c), parts));
+    const engine = { ground, counted, parts, weighed };
+    const products = new Products(engine, base);
+    base ??= products;
+    const sum = sumOf(products.all);
+    const cylinders = solvedFor(engine, products, sum.all).map((solved, c): SolvedCylinder => ({
+      frame: (places[c] as Place).frame, evidence: evidence.cylinders[c] as CylinderEvidence, solved,
+    }));
+    let beliefs: Float64Array | undefined;
+    const sharedBelief = (o: number): number => (beliefs ??= causeBeliefs(roster, stateBeliefs(roster, counted.sets, sum)))[o] as number;
+    const belief = ({ id, cylinders: [number] }: Instance): number => {
+      const o = causes.get(id);
+      const local = (): number => localBelief(cylinders.find((c) => c.evidence.cylinder === number) as SolvedCylinder, id);
+      return Math.min(1, Math.max(0, o === undefined ? local() : sharedBelief(o)));
+    };
+    return { network, ground, evidence, counted, perSet: () => sum.perSet.map((w) => w / sum.all), belief, cylinders, neglectedMass };
   };
 }
 
@@ -176,17 +198,6 @@ function remembered(weigh: Weighing): Weighing {
  */
 export function solverFor(network: Network): Solver {
   const ground = groundFor(network);
-  return solverOn(ground, (evidence) => screened(network.knowledge, ground.memory, ground.roster, ground.places, evidence));
-}
-
-function beliefIn(shared: ReadonlyMap<string, number>, cylinders: readonly SolvedCylinder[]): Solution['belief'] {
-  const local = new Map<number, ReadonlyMap<string, number>>();
-  return (instance) => {
-    const known = shared.get(instance.id);
-    const number = instance.cylinders[0] as number;
-    const solved = cylinders.find(({ evidence }) => evidence.cylinder === number) as SolvedCylinder;
-    const own = known === undefined ? (local.get(number) ?? new Map([...coupledBeliefs(solved), ...ownBeliefs(solved)])) : undefined;
-    if (own !== undefined) local.set(number, own);
-    return Math.min(1, Math.max(0, known ?? own?.get(instance.id) ?? 0));
-  };
+  const screened = screening(network.knowledge, ground.memory);
+  return solverOn(ground, (evidence) => screened(ground.roster, ground.places, evidence));
 }

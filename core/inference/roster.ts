@@ -14,6 +14,9 @@ export type Roster = {
   /** By state: its cause, and the first state of the next cause. */
   readonly owners: Uint16Array;
   readonly ends: Uint16Array;
+  /** Every two states of different causes, in rows by the first: states a and b stand at offsets[a] + b. */
+  readonly offsets: Int32Array;
+  readonly pairs: number;
 };
 
 export function rosterOf(switches: readonly Switch[]): Roster {
@@ -21,7 +24,14 @@ export function rosterOf(switches: readonly Switch[]): Roster {
   const owners = Uint16Array.from(switches.flatMap(({ others }, o) => others.map(() => o)));
   let end = 0;
   const endOf = switches.map(({ others }) => (end += others.length));
-  return { switches, states, owners, ends: Uint16Array.from(owners, (o) => endOf[o] as number) };
+  const ends = Uint16Array.from(owners, (o) => endOf[o] as number);
+  let pairs = 0;
+  const offsets = Int32Array.from(ends, (from) => {
+    const offset = pairs - from;
+    pairs += states.length - from;
+    return offset;
+  });
+  return { switches, states, owners, ends, offsets, pairs };
 }
 
 const NOTHING: readonly Touch[] = [];
@@ -47,3 +57,12 @@ export function plugTouches({ switches }: Roster, { key }: CylinderEvidence['plu
 export const turns = ({ states, owners, switches }: Roster, v: number): boolean =>
   (states[v] as State).there !== (switches[owners[v] as number] as Switch).base.there;
 
+/** Belief in each cause of a roster, from the beliefs in its states. */
+export function causeBeliefs(roster: Roster, beliefs: Float64Array): Float64Array {
+  const turned = new Float64Array(roster.switches.length);
+  for (let v = 0; v < beliefs.length; v += 1) {
+    const o = roster.owners[v] as number;
+    if (turns(roster, v)) turned[o] = (turned[o] as number) + (beliefs[v] as number);
+  }
+  return turned.map((belief, o) => (roster.switches[o]?.base.there === true ? 1 - belief : belief));
+}

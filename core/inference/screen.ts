@@ -1,5 +1,6 @@
-import { stateWeights, type CylinderWeights, type Frame } from './cylinder.ts';
-import type { Evidence, PlugEvidence } from './evidence.ts';
+import { Kept } from '../once.ts';
+import { stateWeights, type CylinderWeights, type Frame, type Shape } from './cylinder.ts';
+import type { CylinderEvidence, Evidence } from './evidence.ts';
 import { foundUnder, type Found } from './found.ts';
 import type { Memory } from './memory.ts';
 import type { PlugUnder } from './plug-under.ts';
@@ -19,121 +20,76 @@ export type Place = { readonly frame: Frame; readonly localOf: Int16Array };
 /** The sets of the engine that are counted, and by cylinder its worlds with the place of each set of the engine among them. */
 export type Counted = { readonly sets: StateSets; readonly places: readonly { readonly worlds: Worlds; readonly setOf: Uint32Array }[] };
 
+/** Weights of the worlds of one cylinder, the coupled states summed up in `none` and `single`, and apart in `alone` and `pairs`. */
+type Rows = { readonly none: number; readonly single: Float64Array; readonly alone: Float64Array; readonly pairs: Float64Array };
 type Ready = { readonly plugs: readonly PlugUnder[]; readonly found: Found; readonly weights: CylinderWeights };
 
-/** All worlds of one cylinder, row by row. */
-class Rows {
-  readonly frame: Frame;
-  /** Weight of the world with the taken state and each later state. */
-  readonly row: Float64Array;
-  /** With the coupled states summed up: nothing shared, and one shared state alone. */
-  none: number;
-  readonly single: Float64Array;
-  /** By shared state, the last row for none: weight with each coupled state. */
-  private readonly withCoupled: Float64Array;
-  private readonly coupledPairs: Float64Array;
-  private readonly ready: Ready;
-
-  constructor(frame: Frame, ready: Ready) {
-    const { sharedStates, roster } = frame;
-    const states = roster.states.length;
-    const coupled = states - sharedStates;
-    this.frame = frame;
-    this.ready = ready;
-    this.row = new Float64Array(states);
-    this.withCoupled = new Float64Array((sharedStates + 1) * coupled);
-    this.coupledPairs = new Float64Array(coupled * coupled);
-    this.none = ready.plugs.reduce((w, plug) => w * plug.none, ready.weights.base * foundUnder(ready.found, -1, -1));
-    this.fill(-1);
-    this.single = this.row.slice(0, sharedStates);
-    this.none += this.keepCoupled(sharedStates);
-    for (let t = sharedStates; t < states; t += 1) {
-      this.fill(t);
-      for (let u = roster.ends[t] as number; u < states; u += 1) {
-        this.coupledPairs[(t - sharedStates) * coupled + u - sharedStates] = this.row[u] as number;
-        this.none += this.row[u] as number;
-      }
-    }
+/** Weights of the worlds with two states, in the rows of the roster. */
+function pairWeights({ ends, offsets, pairs }: Roster, { plugs, found: { table, width, turned }, weights: { base, states } }: Ready): Float64Array {
+  const n = ends.length;
+  const all = new Float64Array(pairs);
+  for (let a = 0; a < n; a += 1) {
+    const before = base * (states[a] as number);
+    const row = (turned[a] as number) * width;
+    const offset = offsets[a] as number;
+    for (let b = ends[a] as number; b < n; b += 1) all[offset + b] = before * (states[b] as number) * (table[row + (turned[b] as number)] as number);
   }
-
-  fill(a: number): void {
-    const { row } = this;
-    const { plugs, found, weights } = this.ready;
-    const { states } = weights;
-    const from = a < 0 ? 0 : (this.frame.roster.ends[a] as number);
-    const before = weights.base * (a < 0 ? 1 : (states[a] as number));
-    const { table, width, turned } = found;
-    const at = (a < 0 ? width - 1 : (turned[a] as number)) * width;
-    for (let b = from; b < row.length; b += 1) row[b] = before * (states[b] as number) * (table[at + (turned[b] as number)] as number);
-    for (const plug of plugs) {
-      plug.take(a);
-      plug.multiplyInto(row, from, row.length);
-    }
+  for (const plug of plugs) {
+    const seen = plug.pairs;
+    for (let at = 0; at < pairs; at += 1) all[at] = (all[at] as number) * (seen[at] as number);
   }
-
-  /** Keeps the coupled part of the row. @returns its sum */
-  keepCoupled(at: number): number {
-    const { sharedStates } = this.frame;
-    const coupled = this.row.length - sharedStates;
-    let sum = 0;
-    for (let t = 0; t < coupled; t += 1) {
-      const weight = this.row[sharedStates + t] as number;
-      this.withCoupled[at * coupled + t] = weight;
-      sum += weight;
-    }
-    return sum;
-  }
-
-  /** Weight of a world with coupled states. */
-  coupledWeight(a: number, b: number): number {
-    const { sharedStates } = this.frame;
-    const coupled = this.row.length - sharedStates;
-    const t = b - sharedStates;
-    if (a >= sharedStates) return this.coupledPairs[(a - sharedStates) * coupled + t] as number;
-    return this.withCoupled[(a < 0 ? sharedStates : a) * coupled + t] as number;
-  }
+  return all;
 }
 
-/** Weights of all sets of the engine's shared states: none, each one, and pairs in rows by their first state. */
-type Weights = { none: number; readonly single: Float64Array; readonly pairs: Float64Array; readonly starts: Uint32Array };
+function rowsOf({ roster, sharedStates }: Shape, ready: Ready): Rows {
+  const { plugs, found, weights } = ready;
+  const { ends, offsets } = roster;
+  const n = ends.length;
+  const with_ = (v: number): number =>
+    plugs.reduce((w, plug) => w * plug.with(v, -1), weights.base * foundUnder(found, v, -1) * (v < 0 ? 1 : (weights.states[v] as number)));
+  const alone = new Float64Array(n);
+  for (let v = 0; v < n; v += 1) alone[v] = with_(v);
+  const pairs = pairWeights(roster, ready);
+  const single = alone.slice(0, sharedStates);
+  let none = with_(-1);
+  for (let t = sharedStates; t < n; t += 1) none += alone[t] as number;
+  for (let a = 0; a < n; a += 1) {
+    let sum = 0;
+    for (let t = Math.max(sharedStates, ends[a] as number); t < n; t += 1) sum += pairs[(offsets[a] as number) + t] as number;
+    if (a < sharedStates) single[a] = (single[a] as number) + sum;
+    else none += sum;
+  }
+  return { none, single, alone, pairs };
+}
+
+/** Weights of all sets of the engine's shared states: none, each one, and pairs in the rows of the roster. */
+type Weights = { none: number; readonly single: Float64Array; readonly pairs: Float64Array };
 
 function priorWeights(roster: Roster, damping: Damping): Weights {
+  const { ends, offsets } = roster;
   const single = stateWeights(roster, damping);
-  const n = single.length;
-  const starts = new Uint32Array(n + 1);
-  for (let a = 0; a < n; a += 1) starts[a + 1] = (starts[a] as number) + n - (roster.ends[a] as number);
-  const pairs = new Float64Array(starts[n] as number);
-  for (let a = 0; a < n; a += 1) {
-    const end = roster.ends[a] as number;
-    for (let b = end; b < n; b += 1) pairs[(starts[a] as number) + b - end] = (single[a] as number) * (single[b] as number);
-  }
-  return { none: 1, single, pairs, starts };
+  const pairs = new Float64Array(roster.pairs);
+  for (let a = 0; a < single.length; a += 1)
+    for (let b = ends[a] as number; b < single.length; b += 1) pairs[(offsets[a] as number) + b] = (single[a] as number) * (single[b] as number);
+  return { none: 1, single, pairs };
 }
 
 /** Multiplies one cylinder into the weights of the engine's sets. */
-function multiplyIn(weights: Weights, { ends }: Roster, here: Rows, localOf: Int16Array): void {
-  const { single, pairs, starts } = weights;
+function multiplyIn(weights: Weights, { ends, offsets }: Roster, here: Rows, { localOf, frame }: Place): void {
+  const { single, pairs } = weights;
   const n = single.length;
+  const local = frame.shape.roster.offsets;
   for (let a = 0; a < n; a += 1) {
-    const at = localOf[a] as number;
-    if (at < 0) continue;
-    here.fill(at);
-    here.single[at] = (here.single[at] as number) + here.keepCoupled(at);
-    const end = ends[a] as number;
-    const offset = (starts[a] as number) - end;
-    for (let b = end; b < n; b += 1) {
-      const other = localOf[b] as number;
-      if (other >= 0) pairs[offset + b] = (pairs[offset + b] as number) * (here.row[other] as number);
+    const first = localOf[a] as number;
+    const alone = first < 0 ? here.none : (here.single[first] as number);
+    const row = first < 0 ? 0 : (local[first] as number);
+    const offset = offsets[a] as number;
+    for (let b = ends[a] as number; b < n; b += 1) {
+      const second = localOf[b] as number;
+      const weight = second < 0 ? alone : first < 0 ? (here.single[second] as number) : (here.pairs[row + second] as number);
+      pairs[offset + b] = (pairs[offset + b] as number) * weight;
     }
-  }
-  const of = (v: number): number => ((localOf[v] as number) < 0 ? here.none : (here.single[localOf[v] as number] as number));
-  for (let a = 0; a < n; a += 1) {
-    const end = ends[a] as number;
-    const offset = (starts[a] as number) - end;
-    const away = (localOf[a] as number) < 0;
-    for (let b = end; b < n; b += 1)
-      if (away || (localOf[b] as number) < 0) pairs[offset + b] = (pairs[offset + b] as number) * (away ? of(b) : of(a));
-    single[a] = (single[a] as number) * of(a);
+    single[a] = (single[a] as number) * alone;
   }
   weights.none *= here.none;
 }
@@ -159,15 +115,14 @@ function threshold({ none, single, pairs }: Weights): number {
   }
 }
 
-function heavy({ single, pairs, starts }: Weights, { ends }: Roster, limit: number): StateSets {
+function heavy({ pairs }: Weights, { ends, offsets }: Roster, limit: number): StateSets {
   const sets: [number[], number[]] = [[-1], [-1]];
-  const n = single.length;
+  const n = ends.length;
   for (let a = 0; a < n; a += 1) {
     sets[0].push(a);
     sets[1].push(-1);
-    const end = ends[a] as number;
-    const offset = (starts[a] as number) - end;
-    for (let b = end; b < n; b += 1)
+    const offset = offsets[a] as number;
+    for (let b = ends[a] as number; b < n; b += 1)
       if ((pairs[offset + b] as number) >= limit) {
         sets[0].push(a);
         sets[1].push(b);
@@ -176,45 +131,66 @@ function heavy({ single, pairs, starts }: Weights, { ends }: Roster, limit: numb
   return { first: Int16Array.from(sets[0]), second: Int16Array.from(sets[1]) };
 }
 
+/** Weight of every counted set of the engine. */
+function weightsOf(sets: StateSets, { none, single, pairs }: Weights, { offsets }: Roster): Float64Array {
+  return Float64Array.from(sets.first, (a, s) => {
+    const b = sets.second[s] as number;
+    return a < 0 ? none : b < 0 ? (single[a] as number) : (pairs[(offsets[a] as number) + b] as number);
+  });
+}
+
 /** What the other cylinders and the priors give to each shared set of this cylinder that leaves room for coupled states. */
-function outsideOf(weights: Weights, { ends }: Roster, sets: StateSets, setOf: Uint32Array, local: StateSets, here: Rows): Float64Array {
-  const outside = new Float64Array(local.first.length);
+function outsideOf(weights: Float64Array, setOf: Uint32Array, { first, second }: StateSets, here: Rows): Float64Array {
+  const outside = new Float64Array(first.length);
   for (let s = 0; s < setOf.length; s += 1) {
     const at = setOf[s] as number;
-    if ((local.second[at] as number) >= 0) continue;
-    const [a, b] = [sets.first[s] as number, sets.second[s] as number];
-    const paired = (): number => weights.pairs[(weights.starts[a] as number) + b - (ends[a] as number)] as number;
-    const weight = a < 0 ? weights.none : b < 0 ? (weights.single[a] as number) : paired();
-    const own = (local.first[at] as number) < 0 ? here.none : (here.single[local.first[at] as number] as number);
-    if (own > 0) outside[at] = (outside[at] as number) + weight / own;
+    if ((second[at] as number) >= 0) continue;
+    const own = (first[at] as number) < 0 ? here.none : (here.single[first[at] as number] as number);
+    if (own > 0) outside[at] = (outside[at] as number) + (weights[s] as number) / own;
   }
   return outside;
 }
 
+type CountedPlace = Counted['places'][number];
+
+/** The sets as one cylinder sees them, with those of its worlds that weigh enough. */
+function placeOf({ frame: { shape }, localOf }: Place, sets: StateSets, weights: Float64Array, here: Rows, limit: number): CountedPlace {
+  const { offsets } = shape.roster;
+  const { setOf, local } = projected(sets, localOf);
+  const outside = outsideOf(weights, setOf, local, here);
+  const coupled = (a: number, b: number): number => (a < 0 ? (here.alone[b] as number) : (here.pairs[(offsets[a] as number) + b] as number));
+  return { setOf, worlds: worldsFor(shape, local, (s, a, b) => (outside[s] as number) * coupled(a, b) >= limit) };
+}
+
+export type Screening = (roster: Roster, places: readonly Place[], evidence: Evidence) => Counted;
+
 /**
- * The worlds that weigh enough to be counted.
- * @param roster the states of all shared causes of the engine
- * @param places by cylinder: where each of these states stands in the cylinder's own roster
+ * Finds the worlds that weigh enough to be counted; cylinders that stand alike and look alike are weighed once.
+ * The roster holds the states of all shared causes of the engine.
  */
-export function screened(knowledge: Knowledge, memory: Memory, roster: Roster, places: readonly Place[], { cylinders, absent }: Evidence): Counted {
-  const damping = dampingFor(knowledge, absent);
+export function screening(knowledge: Knowledge, memory: Memory): Screening {
   const own = dampingFor(knowledge, []);
-  const weights = priorWeights(roster, damping);
-  const rows = cylinders.map((evidence, c) => {
-    const { frame, localOf } = places[c] as Place;
-    const plugs = frame.plugs.map((plug, p) => memory.plug(plug, evidence.plugs[p] as PlugEvidence, damping).under);
-    const here = new Rows(frame, { plugs, found: memory.found(frame, evidence.seen), weights: memory.weights(frame, damping, own) });
-    multiplyIn(weights, roster, here, localOf);
-    return here;
+  const known = new Kept<Shape, string, Rows, Damping>();
+  const ready = (shape: Shape, { plugs, seen }: CylinderEvidence, damping: Damping): Ready => ({
+    plugs: plugs.map((plug, p) => memory.plug(shape, p, plug, damping).under), found: memory.found(shape, seen), weights: memory.weights(shape, damping, own),
   });
-  const limit = threshold(weights);
-  const sets = heavy(weights, roster, limit);
-  return {
-    sets,
-    places: shareAlike(rows.map((here, c) => {
-      const { setOf, local } = projected(sets, (places[c] as Place).localOf);
-      const outside = outsideOf(weights, roster, sets, setOf, local, here);
-      return { setOf, worlds: worldsFor(here.frame, local, (s, a, b) => (outside[s] as number) * here.coupledWeight(a, b) >= LIGHTER * limit) };
-    })),
+  return (roster, places, { cylinders, absent }) => {
+    const damping = dampingFor(knowledge, absent);
+    const weights = priorWeights(roster, damping);
+    const rows = cylinders.map((evidence, c) => {
+      const { shape } = (places[c] as Place).frame;
+      const here = known.once(shape, memory.look(evidence), () => rowsOf(shape, ready(shape, evidence, damping)), damping);
+      multiplyIn(weights, roster, here, places[c] as Place);
+      return here;
+    });
+    const limit = threshold(weights);
+    const sets = heavy(weights, roster, limit);
+    const inAll = weightsOf(sets, weights, roster);
+    const alike = new Kept<Int16Array, Rows, CountedPlace>();
+    const counted = rows.map((here, c) => {
+      const place = places[c] as Place;
+      return alike.once(place.localOf, here, () => placeOf(place, sets, inAll, here, LIGHTER * limit));
+    });
+    return { sets, places: shareAlike(counted) };
   };
 }

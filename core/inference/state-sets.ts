@@ -1,4 +1,4 @@
-import type { Frame } from './cylinder.ts';
+import type { Shape } from './cylinder.ts';
 
 /*
  * What the whole engine may hold is counted as changes from the base states: at most two causes stand otherwise. So a circumstance that makes a cause nearly
@@ -42,7 +42,7 @@ export function projected({ first, second }: StateSets, localOf: Int16Array): { 
  * @param keep whether a world with coupled states is to be counted; `set` is the place of its shared set
  */
 export function worldsFor(
-  { roster, sharedStates }: Pick<Frame, 'roster' | 'sharedStates'>,
+  { roster, sharedStates }: Pick<Shape, 'roster' | 'sharedStates'>,
   shared: StateSets,
   keep: (set: number, a: number, b: number) => boolean = () => true,
 ): Worlds {
