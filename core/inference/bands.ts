@@ -14,34 +14,37 @@ export type Banded<F extends string> = {
 };
 type Band = { readonly is: string; readonly upTo: number };
 
-/** Normal distribution function. Abramowitz and Stegun 7.1.26, absolute error below 1.5e-7. */
+/** Normal distribution function, also at ±Infinity. Abramowitz and Stegun 7.1.26, absolute error below 1.5e-7. */
 export function normalCdf(z: number): number {
   const t = 1 / (1 + (0.3275911 * Math.abs(z)) / Math.SQRT2);
-  const tail = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429)))) * Math.exp((-z * z) / 2);
-  return z >= 0 ? 1 - tail / 2 : tail / 2;
+  const tails = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429)))) * Math.exp((-z * z) / 2);
+  return 0.5 + (Math.sign(z) * (1 - tails)) / 2;
 }
 
-/** Share of a measurement in each band. `bands` ascend; the last one is open. @param sigma repeatability, in the unit of the value, above 0 */
+/**
+ * Share of a measurement in each band.
+ * @param sigma repeatability, in the unit of the value, above 0
+ * @param bands by rising limit, the last one open; a band whose limit lies below the one before is empty
+ */
 export function shares(value: number, sigma: number, bands: readonly Band[]): Record<string, number> {
   let below = 0;
   return Object.fromEntries(
     bands.map(({ is, upTo }) => {
-      const here = upTo === Infinity ? 1 : normalCdf((upTo - value) / sigma);
-      const share = Math.max(0, here - below);
-      below = Math.max(below, here);
-      return [is, share];
+      const from = below;
+      below = Math.max(from, normalCdf((upTo - value) / sigma));
+      return [is, below - from];
     }),
   );
 }
 
-/** Least tightening torque of a clean dry plug, N·m, by thread and seat. Source S36 (university extension table), M8 from memory. */
-const LEAST_TORQUE: readonly { readonly thread: RegExp; readonly gasket: number; readonly conical: number }[] = [
-  { thread: /^M8\b/i, gasket: 8, conical: 8 },
-  { thread: /^M10\b/i, gasket: 9.5, conical: 9.5 },
-  { thread: /^M12\b/i, gasket: 15, conical: 9.5 },
-  { thread: /^M14\b/i, gasket: 20, conical: 9.5 },
-  { thread: /^M18\b/i, gasket: 34, conical: 20 },
-];
+/** Least tightening torque of a clean dry plug, N·m, by diameter of the metric thread and seat. Source S36 (university extension table), M8 from memory. */
+const LEAST_TORQUE: Readonly<Record<string, { readonly gasket: number; readonly conical: number }>> = {
+  8: { gasket: 8, conical: 8 },
+  10: { gasket: 9.5, conical: 9.5 },
+  12: { gasket: 15, conical: 9.5 },
+  14: { gasket: 20, conical: 9.5 },
+  18: { gasket: 34, conical: 20 },
+};
 
 /** Repeatability of a wire gauge 0.02 mm and of the strap's setting, common practice. Renewal limits 0.2 and 0.4 mm over new: W1. */
 function gapBand(plug: PlugReading, engine: Engine): Banded<PlugFindingName> | undefined {
@@ -100,11 +103,11 @@ function insulationBand(plug: PlugReading): Banded<PlugFindingName> | undefined 
   };
 }
 
-/** Loose: less than half of the least tightening torque for the thread. Common practice, no source. */
+/** Loose: less than half of the least tightening torque for the thread, as `M14x1.25`; taken as M14 where none is noted. Common practice, no source. */
 function torqueBand(plug: PlugReading, engine: Engine): Banded<PlugFindingName> | undefined {
   const torque = plug.measured?.removalTorqueNm;
-  const thread = plug.fitted?.thread ?? engine.fitment?.thread ?? 'M14';
-  const row = LEAST_TORQUE.find((entry) => entry.thread.test(thread));
+  const [, diameter = ''] = /^\s*M\s*(\d+)/i.exec(plug.fitted?.thread ?? engine.fitment?.thread ?? 'M14') ?? [];
+  const row = LEAST_TORQUE[diameter];
   if (torque === undefined || row === undefined) return undefined;
   const least = row[plug.fitted?.seat ?? engine.fitment?.seat ?? 'gasket'];
   const bands = [
