@@ -80,10 +80,11 @@ function banded<F extends string>(band: Banded<F>, values: readonly string[], pa
 function tipObservations(tip: Tip | undefined, path: string): Observation<PlugFindingName>[] {
   if (tip === undefined) return [];
   const detailed = FACET_NAMES.some((facet) => tip[facet] !== undefined);
+  const doubted: readonly string[] = tip.unsure ?? [];
   return [...FACET_NAMES, 'overall' as const].flatMap((finding) => {
     const value = tip[finding];
     if (value === undefined || (detailed && value === 'looks normal')) return [];
-    const sure = finding === 'overall' || !(tip.unsure ?? []).includes(finding);
+    const sure = !doubted.includes(finding);
     return [
       exactly(
         finding,
@@ -105,7 +106,7 @@ function softly({ facet, value, belief }: SeenByPhoto, path: string): Observatio
   return {
     path,
     finding: facet,
-    value: belief > 0.5 ? value : '',
+    value: belief >= 0.5 ? value : '',
     sure: false,
     photo: belief,
     weights: values.map((v) => (1 - belief) / values.length + (v === value ? belief : 0)),
