@@ -16,4 +16,4 @@ export function guardedHeat(withLines: Heat, without: Heat): Heat {
 }
 
 /** The graver of two risks: lines of a workshop raise a warning, they never take one away. */
-export const graver = (a: Risk, b: Risk): Risk => (RISKS.indexOf(a) >= RISKS.indexOf(b) ? a : b);
+export const graver = (a: Risk, b: Risk): Risk => RISKS[Math.max(RISKS.indexOf(a), RISKS.indexOf(b))] as Risk;

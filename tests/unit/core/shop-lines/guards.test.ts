@@ -1,89 +1,61 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { conclude } from '../../../../core/inference/conclude.ts';
 import { concludeWith } from '../../../../core/inference/conclude-with.ts';
-import { diagnose } from '../../../../core/inference/diagnose.ts';
-import { barsFor } from '../../../../core/inference/stop-rules.ts';
-import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
 import { graver, guardedHeat } from '../../../../core/shop-lines/guards.ts';
-import { withShopLines } from '../../../../core/shop-lines/with-shop-lines.ts';
-import type { PlugFindings } from '../../../../shared/formats/findings.v1.ts';
-import type { ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
-import type { ShopLine } from '../../../../shared/formats/shop-lines.v1.ts';
-import { RISKS } from '../../../../shared/vocabulary/verdicts.ts';
-import { anySheet } from '../inference/any-sheet.ts';
-import { disturbedSet } from '../inference/disturbed-set.ts';
+import type { Findings } from '../../../../shared/formats/findings.v1.ts';
+import { RISKS, type Risk } from '../../../../shared/vocabulary/verdicts.ts';
 import { sooty } from '../inference/guarded.ts';
-import { anyLines, line } from './any-lines.ts';
+import { cause, condition, knowledge, makes, shows } from '../inference/small-knowledge.ts';
 
-const RUNS = 150;
-
-function concluded(sheet: ReadingSheet, lines: readonly ShopLine[]) {
-  const { knowledge, active } = withShopLines(KNOWLEDGE, lines);
-  return concludeWith(sheet, knowledge, active.length === 0 ? undefined : { lines: active, without: KNOWLEDGE });
-}
-
-/** Lines that push as hard toward a hotter plug as words allow: nobody's rings wear here, every sooty set is on too cold a plug. */
-const REASONS_FOR_HOTTER: readonly ShopLine[] = [
-  line({ kind: 'moved', of: 'plugs-too-cold', when: { use: 'road' }, how: 'far likelier' }, { id: 'cold' }),
-  ...KNOWLEDGE.causes.filter(({ kind, heatStep }) => kind !== 'harmless' && heatStep === undefined)
-    .map(({ id }): ShopLine => line({ kind: 'moved', of: id, when: { use: 'road' }, how: 'ruled out' }, { id: `not-${id}` })),
-];
-
-describe('with lines of a workshop', () => {
-  it.each([['sheets drawn freely', anySheet], ['sooty sets disturbed in a few places', disturbedSet]] as const)('no step is hotter than without them, and every stop and bar stands: %s', (_what, sheets) => {
-    let moved = 0;
-    fc.assert(fc.property(sheets, anyLines(5), (sheet, lines) => {
-      const own = conclude(sheet, KNOWLEDGE);
-      const { heat, stops, solution, guard } = concluded(sheet, lines);
-      expect(heat.step).toBeLessThanOrEqual(own.heat.step);
-      expect(stops.map(({ rule, cylinder }) => [rule.id, cylinder])).toEqual(own.stops.map(({ rule, cylinder }) => [rule.id, cylinder]));
-      const bars = barsFor(KNOWLEDGE.barsOnHotter, solution.evidence);
-      if (stops.length > 0 || bars.length > 0 || sheet.engine.use === 'aircraft') expect(heat.step).toBeLessThan(1);
-      if (heat.step !== 0) expect(heat.first.length).toBeGreaterThanOrEqual(5);
-      if (guard !== undefined && guard.solution.belief !== solution.belief) moved += 1;
-    }), { numRuns: RUNS });
-    expect(moved).toBeGreaterThan(RUNS / 2);
-  }, 600_000);
-
-  it('a hotter plug that they alone would ask for is held back, and it says so', () => {
-    const oiled: ReadingSheet = { ...sooty, plugs: sooty.plugs.map((plug) => ({ ...plug, fitted: { heatStepsFromSpecified: 0 } })) };
-    const { knowledge, active } = withShopLines(KNOWLEDGE, REASONS_FOR_HOTTER);
-    expect(conclude(oiled, KNOWLEDGE).heat.step).toBe(0);
-    expect(conclude(oiled, knowledge).heat.step).toBe(1);
-    const { heat } = concludeWith(oiled, knowledge, { lines: active, without: KNOWLEDGE });
-    expect(heat.step).toBe(0);
-    expect(heat.why[0]).toContain('does not allow it');
-  });
-
-  it('the findings name them, and a plug’s risk is never told smaller', () => {
-    fc.assert(fc.property(anySheet, anyLines(4), (sheet, lines) => {
-      const { knowledge, active } = withShopLines(KNOWLEDGE, lines);
-      const own = diagnose(sheet, { knowledge: KNOWLEDGE, digest: 'own' });
-      const findings = diagnose(sheet, { knowledge, digest: 'theirs', shop: { lines: active, without: KNOWLEDGE } });
-      expect(findings.knowledge.shopLines).toEqual(active);
-      const grave = ({ preIgnitionRisk }: PlugFindings): number => RISKS.indexOf(preIgnitionRisk);
-      findings.plugs.forEach((plug, i) => { expect(grave(plug)).toBeGreaterThanOrEqual(grave(own.plugs[i]!)); });
-    }), { numRuns: 25 });
-  }, 600_000);
-
+/** A step with what stands beside it: `w` of the side with lines, `o` of the program's own. */
+const heat = (step: -1 | 0 | 1, of: string): Findings['heat'] => ({
+  step, when: 'now', words: 'stay', belief: 0.5, why: [`why ${of}`], first: ['both', `first ${of}`], cautions: ['both', `caution ${of}`],
 });
 
-describe('the cooler of two answers', () => {
-  const heat = conclude(sooty, KNOWLEDGE).heat;
-  it('is taken, whichever side it comes from', () => {
-    const [stay, colder] = [{ ...heat, step: 0 as const }, { ...heat, step: -1 as const }];
-    expect(guardedHeat({ ...heat, step: 1 }, stay).step).toBe(0);
-    expect(guardedHeat(stay, { ...heat, step: 1 }).step).toBe(0);
-    expect(guardedHeat(stay, colder).step).toBe(-1);
+describe('the heat step beside lines of a workshop', () => {
+  it('is the program’s own where the lines ask for a hotter one, and the reasons begin with that', () => {
+    const held = guardedHeat(heat(1, 'w'), heat(0, 'o'));
+    expect(held).toEqual({ ...heat(0, 'o'), why: [expect.stringContaining('does not allow it'), 'why o'] });
   });
 
-  it('asks first for what either of them asks for', () => {
-    expect(guardedHeat({ ...heat, first: ['a', 'b'] }, { ...heat, first: ['b', 'c'] }).first).toEqual(['a', 'b', 'c']);
+  it('is that of the lines where they ask for a colder one', () => {
+    expect(guardedHeat(heat(-1, 'w'), heat(0, 'o'))).toEqual(heat(-1, 'w'));
   });
 
-  it('and of two risks the graver', () => {
-    expect(graver('low', 'high')).toBe('high');
-    expect(graver('stop', 'raised')).toBe('stop');
+  it('comes after what either side asks for where both agree, each thing said once', () => {
+    expect(guardedHeat(heat(1, 'w'), heat(1, 'o'))).toEqual({
+      ...heat(1, 'w'), first: ['both', 'first w', 'first o'], cautions: ['both', 'caution w', 'caution o'],
+    });
+  });
+});
+
+describe('the graver of two risks', () => {
+  it('is the later of the two in the list of risks, whichever stands first', () => {
+    const order = new Map(RISKS.map((risk, i) => [risk, i]));
+    for (const a of RISKS) for (const b of RISKS) {
+      const expected: Risk = (order.get(a) ?? 0) > (order.get(b) ?? 0) ? a : b;
+      expect(graver(a, b)).toBe(expected);
+    }
+  });
+});
+
+/** Soot that comes from too cold a plug alone, or just as well from two other causes. */
+const soot = condition('soot', { thermal: 'cold', shows: [shows('deposit', 'dry soot', 'almost always')] });
+const tooCold = cause('plugs-too-cold', { kind: 'heat value', heatStep: 'hotter', makes: [makes('soot', 'almost always')] });
+const own = knowledge([soot], [tooCold, ...['rich', 'weak-spark'].map((id) => cause(id, { makes: [makes('soot', 'almost always')] }))]);
+const withLines = knowledge([soot], [tooCold]);
+
+describe('a reading concluded with lines of a workshop', () => {
+  it('keeps beside it what follows without them, and is not hotter than that', () => {
+    expect([conclude(sooty, withLines).heat.step, conclude(sooty, own).heat.step]).toEqual([1, 0]);
+    const { heat: held, guard, judged } = concludeWith(sooty, withLines, { lines: [], without: own });
+    expect(held.step).toBe(0);
+    expect(guard?.heat).toEqual(conclude(sooty, own).heat);
+    expect(judged).toEqual(conclude(sooty, withLines).judged);
+  });
+
+  it('has nothing beside it where there are none', () => {
+    expect(concludeWith(sooty, withLines, undefined)).not.toHaveProperty('guard');
+    expect(concludeWith(sooty, withLines, undefined).heat.step).toBe(1);
   });
 });
