@@ -39,10 +39,17 @@ function stopSteps(stop: Findings['stop']): Step[] {
 
 const percent = (p: number): string => `${Math.round(100 * p)} %`;
 
-function checkSteps({ plugs, engineChecks }: PlanGrounds): Step[] {
-  const own = plugs.flatMap((p) => p.nextChecks.slice(0, 1));
-  const firstOfEach = own.filter((check, i) => own.findIndex((other) => other.id === check.id) === i);
-  return [...firstOfEach, ...engineChecks.slice(0, 1)]
+/** Where no plug is at fault and no cause is worth a cure, so many checks are the plan. */
+const MOST_LOOKED_AT = 3;
+
+/** The first check of every plug, of every cylinder that no plug tells of, and of the engine. */
+function checkSteps(grounds: PlanGrounds): Step[] {
+  const { plugs, engineChecks } = grounds;
+  const open = leadingCauses(grounds).length === 0 && troubled(plugs).length === 0;
+  const first = engineChecks.filter(({ cylinder }, i) => engineChecks.findIndex((other) => other.cylinder === cylinder) === i);
+  const all = [...plugs.flatMap((p) => p.nextChecks.slice(0, 1)), ...(open ? engineChecks.slice(0, MOST_LOOKED_AT) : first)];
+  return all
+    .filter((check, i) => all.findIndex((other) => other.id === check.id) === i)
     .sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1))
     .map((check) => ({ do: check.name, because: check.why, ...(check.cylinder === undefined ? {} : { cylinder: check.cylinder }) }));
 }

@@ -2,7 +2,7 @@ import type { Engine } from '../../shared/formats/engine.ts';
 import type { PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
 import { sharingGroups } from '../domain/sharing.ts';
-import { listWords, numberWords, sentence } from '../domain/words.ts';
+import { listWords, numberWords, placesWords, sentence } from '../domain/words.ts';
 
 /** Each judgement as the end of "cylinder 3 …" and of "cylinders 1 and 4 …". */
 const VERDICT_PHRASES: { readonly [V in Verdict]: readonly [one: string, several: string] } = {
@@ -73,6 +73,12 @@ export function patternText(plugs: readonly Named[], engine: Engine): string {
   if (bad.length === 0)
     return judged.length === plugs.length ? 'All plugs that were read look normal.' : 'The plugs that could be judged look normal.';
   return engine.cylinders === 1 ? 'One cylinder: there is no neighbour to compare with.' : faultPattern(bad, judged, engine);
+}
+
+/** What stands out beside the plugs. @param untold cylinders @param complaint what is felt and shows on no plug */
+export function besideText(untold: readonly number[], complaint: readonly string[]): string[] {
+  const found = untold.length === 0 ? [] : [`What was found on ${placesWords(untold.map((n) => `cylinder ${n}`))} speaks of a fault that no plug shows.`];
+  return complaint.length === 0 ? found : [...found, `No plug shows what is behind the ${listWords(complaint)}: it may lie anywhere in the engine.`];
 }
 
 function faultPattern(bad: readonly Named[], judged: readonly Named[], engine: Engine): string {

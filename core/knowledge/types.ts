@@ -152,6 +152,8 @@ export type Check = {
   /** How to do it and what the limit is, in one to three sentences. */
   readonly how: string;
   readonly needs?: Needs;
+  /** It is made on the running engine, so not on one that will not start. */
+  readonly running?: true;
   /** Ids of cautions that go with it. */
   readonly cautions: readonly string[];
 } & Grounds;

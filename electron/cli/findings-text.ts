@@ -22,7 +22,7 @@ export function findingsText(findings: Findings, sheet: ReadingSheet): string {
     section('Heat value of the plug', heatLines(findings.heat)),
     ...plugs.map(plugLines),
     section('The engine as a whole', [
-      wrapped(engine.pattern, '  '), ...engine.causes.slice(0, MOST_CAUSES).flatMap(causeLines), ...engine.nextChecks.slice(0, MOST_CHECKS).map(checkLine),
+      wrapped(engine.pattern, '  '), ...engine.causes.slice(0, MOST_CAUSES).flatMap((cause) => causeLines(cause, ownPlace(cause))), ...engine.nextChecks.slice(0, MOST_CHECKS).map(checkLine),
       ...(engine.doubts ?? []).map((line) => wrapped(line, '  doubt: ')),
     ]),
     section('Cautions', findings.cautions.map((line) => wrapped(line, '  - '))),
@@ -64,14 +64,18 @@ function plugLines(plug: PlugFindings): string[] {
   return [
     wrapped(`${verdict} (${percent(belief)})${besides}`, `${name}: `),
     wrapped(heat, '  '),
-    ...(quiet ? [] : causes.slice(0, MOST_CAUSES).flatMap(causeLines)),
+    ...(quiet ? [] : causes.slice(0, MOST_CAUSES).flatMap((cause) => causeLines(cause))),
     ...(quiet ? [] : nextChecks.slice(0, MOST_CHECKS).map(checkLine)),
     ...doubts.map((line) => wrapped(line, '  doubt: ')),
   ];
 }
 
-function causeLines({ name, belief, scope, cylinders, supports, speaksAgainst }: CauseFinding): string[] {
-  const where = scope === 'group' ? `, shared by ${cylindersIn(cylinders)}` : scope === 'engine' ? ', whole engine' : '';
+/** The cylinder of a cause that is told of the engine; where it may be any of several, all. */
+const ownPlace = ({ scope, cylinders }: CauseFinding): string =>
+  (scope === 'plug' || scope === 'cylinder' ? `, ${cylinders.length === 1 ? '' : 'one of '}${cylindersIn(cylinders)}` : '');
+
+function causeLines({ name, belief, scope, cylinders, supports, speaksAgainst }: CauseFinding, place = ''): string[] {
+  const where = place !== '' ? place : scope === 'group' ? `, shared by ${cylindersIn(cylinders)}` : scope === 'engine' ? ', whole engine' : '';
   return [
     wrapped(`${name}${where} (${percent(belief)})`, '  cause: '),
     ...supports.slice(0, MOST_FACTS).map((fact) => factLine('for', fact)),

@@ -17,6 +17,7 @@ const belief = amount('a belief', 0, 1);
  */
 const fact = record({ about: line, text: line, bits: z.number(), because: line, lines: z.array(line).optional(), addedBy: line.optional() });
 
+/** `cylinders`: those it reaches. Of a cause of one plug or cylinder that is told of the engine: the one where it is, or those of which it may be any. */
 const cause = record({
   id: text(80),
   name: line,
@@ -73,7 +74,10 @@ export const findings = record({
   summary: line,
   followUp: followUp.optional(),
   plugs: z.array(plugFindings),
-  /** `doubts`: what makes every judgement less sure, said once; absent where there is nothing. */
+  /**
+   * `causes`: shared ones, and those of single cylinders that no plug tells of. `doubts`: what makes every judgement less sure, said once; absent where
+   * there is nothing.
+   */
   engine: record({ pattern: line, causes: z.array(cause), nextChecks: z.array(nextCheck), doubts: z.array(line).optional() }),
   heat: record({
     step: z.union([z.literal(-1), z.literal(0), z.literal(1)]),

@@ -71,7 +71,7 @@ export function CheckPage({ check }: { check: Check }) {
     <>
       <header className={styles.head}>
         <h2>{told.check(check.id, check.name)}</h2>
-        <p className={styles.called}>{text.checks.minutes(formatNumber(check.minutes, 0))}, {text.checks.at[check.scope]}</p>
+        <p className={styles.called}>{text.checks.minutes(formatNumber(check.minutes, 0))}, {text.checks.at[check.scope]}{check.running && `, ${text.checks.running}`}</p>
         <p className={styles.lead}>{told.sentence(check.how)}</p>
       </header>
       {care.length > 0 && (

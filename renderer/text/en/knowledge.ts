@@ -144,6 +144,7 @@ const checks = {
   minutes: (minutes: string): string => `about ${minutes} min`,
   where: { cylinder: 'On one cylinder', engine: 'Once for the engine' },
   at: { cylinder: 'on one cylinder', engine: 'once for the engine' },
+  running: 'on the running engine',
   tells: 'What the outcome speaks for',
   outcome: (what: string, value: string): string => `${what}: ${value}`,
   looksFor: 'It looks for',
