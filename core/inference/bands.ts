@@ -38,7 +38,7 @@ export function shares(value: number, sigma: number, bands: readonly Band[]): Re
 }
 
 /** Least tightening torque of a clean dry plug, N·m, by diameter of the metric thread and seat. Source S36 (university extension table), M8 from memory. */
-const LEAST_TORQUE: Readonly<Record<string, { readonly gasket: number; readonly conical: number }>> = {
+const LEAST_TORQUE: Readonly<Record<number, { readonly gasket: number; readonly conical: number }>> = {
   8: { gasket: 8, conical: 8 },
   10: { gasket: 9.5, conical: 9.5 },
   12: { gasket: 15, conical: 9.5 },
@@ -106,8 +106,8 @@ function insulationBand(plug: PlugReading): Banded<PlugFindingName> | undefined 
 /** Loose: less than half of the least tightening torque for the thread, as `M14x1.25`; taken as M14 where none is noted. Common practice, no source. */
 function torqueBand(plug: PlugReading, engine: Engine): Banded<PlugFindingName> | undefined {
   const torque = plug.measured?.removalTorqueNm;
-  const [, diameter = ''] = /^\s*M\s*(\d+)/i.exec(plug.fitted?.thread ?? engine.fitment?.thread ?? 'M14') ?? [];
-  const row = LEAST_TORQUE[diameter];
+  const metric = /^\s*M\s*(\d+)/i.exec(plug.fitted?.thread ?? engine.fitment?.thread ?? 'M14');
+  const row = LEAST_TORQUE[Number(metric?.[1])];
   if (torque === undefined || row === undefined) return undefined;
   const least = row[plug.fitted?.seat ?? engine.fitment?.seat ?? 'gasket'];
   const bands = [
@@ -225,6 +225,6 @@ function exhaustBand(check: CylinderCheck, all: readonly CylinderCheck[]): Bande
 }
 
 export function cylinderBands(check: CylinderCheck, sheet: ReadingSheet): Banded<CylinderFindingName>[] {
-  const all = sheet.cylinderChecks ?? [];
+  const { cylinderChecks: all = [] } = sheet;
   return [compressionBand(check, all, sheet.engine), wetBand(check), leakBand(check), exhaustBand(check, all)].filter((band) => band !== undefined);
 }

@@ -50,7 +50,7 @@ const weightsKnown = new Map<string, readonly number[]>();
 
 /** The same list for the same value of a finding, so that what follows from it is worked out once. */
 function weightsOf(finding: string, values: readonly string[], value: string, sure: boolean): readonly number[] {
-  const key = `${finding}=${value}${sure ? '' : '?'}`;
+  const key = `${finding}=${value} ${sure}`;
   return once(weightsKnown, key, () => values.map((v) => (sure ? 0 : DOUBT / values.length) + (v === value ? (sure ? 1 : 1 - DOUBT) : 0)));
 }
 
@@ -155,7 +155,7 @@ function checkObservations(check: CylinderCheck, path: string, sheet: ReadingShe
 }
 
 const checkOf = ({ cylinderChecks }: Pick<ReadingSheet, 'cylinderChecks'>, cylinder: number, path: string, sheet: ReadingSheet): Observation<CylinderFindingName>[] => {
-  const index = (cylinderChecks ?? []).findIndex((check) => check.cylinder === cylinder);
+  const index = cylinderChecks?.findIndex((check) => check.cylinder === cylinder) ?? -1;
   const check = cylinderChecks?.[index];
   return check === undefined ? [] : checkObservations(check, `${path}cylinderChecks.${index}`, sheet);
 };
@@ -187,7 +187,7 @@ function placesOf(sheet: ReadingSheet): readonly PlugPlace[] {
   const holes = plugPlaces(sheet.engine);
   const read = sheet.plugs.map((plug): PlugPlace => ({ cylinder: plug.cylinder, position: plug.position ?? 'only' }));
   const claimed = holes.filter((hole) => read.some((place) => place.cylinder === hole.cylinder && place.position === hole.position));
-  const strangers = read.filter((place) => !holes.some((hole) => place.cylinder === hole.cylinder && place.position === hole.position));
+  const strangers = read.filter((place) => !holes.some((hole) => place.position === hole.position));
   const perCylinder = sheet.engine.plugsPerCylinder ?? 1;
   return Array.from({ length: sheet.engine.cylinders }, (_, i) => i + 1).flatMap((cylinder) => {
     const of = (places: readonly PlugPlace[]): PlugPlace[] => places.filter((place) => place.cylinder === cylinder);

@@ -9,16 +9,18 @@ import type { CylinderEvidence, Evidence } from './evidence.ts';
 /** A place where a cause can act, with the cylinders and plugs that it reaches. `group`: its name, or empty. */
 export type Site = { readonly group: string; readonly cylinders: readonly number[]; readonly plugs: readonly PlugKey[] };
 
-const plugsOf = (cylinders: readonly CylinderEvidence[], numbers: readonly number[]): PlugKey[] =>
-  cylinders.filter((c) => numbers.includes(c.cylinder)).flatMap((c) => c.plugs.map((plug) => plug.key));
+const keysOf = (cylinders: readonly CylinderEvidence[]): PlugKey[] => cylinders.flatMap((c) => c.plugs.map((plug) => plug.key));
 
+const plugsOf = (cylinders: readonly CylinderEvidence[], numbers: readonly number[]): PlugKey[] => keysOf(cylinders.filter((c) => numbers.includes(c.cylinder)));
+
+/** Of an ignition set its own plugs; of any other group all that stand in its cylinders, also one that was read as `unknown` of two. */
 function groupSites(kind: SharingGroup['kind'], groups: readonly SharingGroup[], cylinders: readonly CylinderEvidence[]): Site[] {
   return groups
     .filter((group) => group.kind === kind)
     .map((group) => ({
       group: group.name,
       cylinders: [...group.cylinders].sort((a, b) => a - b),
-      plugs: group.plugs.length > 0 ? group.plugs : plugsOf(cylinders, group.cylinders),
+      plugs: kind === 'ignition set' ? group.plugs : plugsOf(cylinders, group.cylinders),
     }));
 }
 
@@ -33,7 +35,7 @@ const mayHaveOwnCoils = ({ ignition, use }: Engine): boolean => ignition === und
 
 /** Ends against middle show only where one body feeds a whole row. */
 function placesInTheRow(scope: 'ends' | 'middle', { cylinders, sheet }: Pick<Evidence, 'cylinders' | 'sheet'>): Site[] {
-  const among = endsAndMiddle(sheet.engine)[scope].filter((n) => cylinders.some((c) => c.cylinder === n)).sort((a, b) => a - b);
+  const among = [...endsAndMiddle(sheet.engine)[scope]].sort((a, b) => a - b);
   return among.length < 2 ? [] : [{ group: `${scope === 'ends' ? 'end' : 'middle'} cylinders ${listWords(among)}`, cylinders: among, plugs: plugsOf(cylinders, among) }];
 }
 
@@ -46,10 +48,10 @@ function lowerPlugs(cylinders: readonly CylinderEvidence[]): Site[] {
 /** Every place where a cause of this scope can act in this engine. */
 export function sitesFor(scope: CauseScope, groups: readonly SharingGroup[], { cylinders, sheet }: Evidence): Site[] {
   const all = cylinders.map((c) => c.cylinder);
-  const each = (): Site[] => all.map((n) => ({ group: '', cylinders: [n], plugs: plugsOf(cylinders, [n]) }));
+  const each = (): Site[] => cylinders.map((c) => ({ group: '', cylinders: [c.cylinder], plugs: keysOf([c]) }));
   switch (scope) {
     case 'engine':
-      return [{ group: '', cylinders: all, plugs: plugsOf(cylinders, all) }];
+      return [{ group: '', cylinders: all, plugs: keysOf(cylinders) }];
     case 'cylinder':
       return each();
     case 'plug':

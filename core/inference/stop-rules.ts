@@ -36,11 +36,9 @@ export function stopLines(stops: readonly Stop[]): Findings['stop'] {
   const placed = (rule: StopRule): boolean => rule.anyOf.some((terms) => terms.some((term) => 'plug' in term || 'cylinder' in term));
   return [...new Set(stops.map(({ rule }) => rule))].map((rule) => {
     const fired = stops.filter((stop) => stop.rule === rule);
+    if (!placed(rule)) return { rule: rule.id, why: rule.words };
     const where = sentenceStart(placesWords(fired.flatMap(({ plugs }) => plugs.map(({ place }) => placeWords(place)))));
-    const [only, ...more] = fired;
-    if (only === undefined || !placed(rule)) return { rule: rule.id, why: rule.words };
-    if (more.length === 0) return { rule: rule.id, cylinder: only.cylinder, why: `${where}: ${rule.words}` };
-    return { rule: rule.id, why: `${where}: ${rule.words}` };
+    return { rule: rule.id, ...(fired.length === 1 && { cylinder: fired[0]?.cylinder }), why: `${where}: ${rule.words}` };
   });
 }
 

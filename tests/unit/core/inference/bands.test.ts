@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cylinderBands, normalCdf, plugBands, shares, type Banded } from '../../../../core/inference/bands.ts';
+import { CYLINDER_FINDINGS, PLUG_FINDINGS } from '../../../../core/knowledge/findings.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
 import type { CylinderCheck, PlugReading } from '../../../../shared/formats/reading-sheet.v1.ts';
 import { sheetOf } from './sheet-of.ts';
@@ -57,6 +58,18 @@ describe('a measurement', () => {
     const bands = [{ is: 'a', upTo: 2 }, { is: 'b', upTo: Infinity }];
     expect(shares(2, 0.3, bands)['a']).toBeCloseTo(0.5, 9);
     expect(shares(1.7, 0.3, bands)['a']).toBeCloseTo(ONE_BELOW, 6);
+  });
+
+  it('is shared out among the very values of its finding', () => {
+    const all: Readonly<Record<string, readonly string[]>> = { ...PLUG_FINDINGS, ...CYLINDER_FINDINGS };
+    const measured = { gapMm: 0.2, resistorKOhm: 5, insulationMOhm: 3, removalTorqueNm: 12 };
+    const banded: Banded<string>[] = [
+      ...plugBands({ cylinder: 1, measured }, road), ...plugBands({ cylinder: 1, measured, fitted: { gapNewMm: 0.8 } }, road),
+      ...onCylinder([{ compressionKPa: 900, compressionWetKPa: 950, leakDownPercent: 5, egtC: 700 }, { compressionKPa: 950, egtC: 700 }]),
+      ...onCylinder([{ compressionKPa: 900, differential: { heldKPa: 500, supplyKPa: 552 } }]),
+    ];
+    expect(banded).toHaveLength(14);
+    for (const { finding, weights } of banded) expect(Object.keys(weights).sort()).toEqual([...all[finding]!].sort());
   });
 
   it('is nothing where nothing was measured', () => {

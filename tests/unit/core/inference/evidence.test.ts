@@ -173,10 +173,11 @@ describe('the plugs of an engine', () => {
   });
 
   it('count one that was read as one of two beside the holes that others claim', () => {
-    const engine = { use: 'aircraft', cylinders: 3, plugsPerCylinder: 2 } as const;
+    const engine = { use: 'aircraft', cylinders: 4, plugsPerCylinder: 2 } as const;
     const plugs = [
       { cylinder: 1, position: 'unknown' }, { cylinder: 2, position: 'unknown' }, { cylinder: 2, position: 'lower' }, { cylinder: 3, position: 'lower' },
+      { cylinder: 4, position: 'upper' },
     ] as const;
-    expect(keys(sheetOf({ engine, plugs: [...plugs] }))).toEqual([['1 unknown', '1 upper'], ['2 lower', '2 unknown'], ['3 lower', '3 upper']]);
+    expect(keys(sheetOf({ engine, plugs: [...plugs] }))).toEqual([['1 unknown', '1 upper'], ['2 lower', '2 unknown'], ['3 lower', '3 upper'], ['4 upper', '4 lower']]);
   });
 });
