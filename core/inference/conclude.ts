@@ -4,6 +4,7 @@ import { placeWords } from '../domain/words.ts';
 import { barsFromBefore } from '../followup/earlier-bars.ts';
 import { heatAdvice, type PlugHeat } from '../heat/advice.ts';
 import type { Cause, Knowledge } from '../knowledge/types.ts';
+import { Kept } from '../once.ts';
 import { evidenceOf, type PlugEvidence } from './evidence.ts';
 import { networkFor, type Instance } from './network.ts';
 import { plugBeliefs, type PlugBelief } from './plug-belief.ts';
@@ -22,28 +23,21 @@ export type Conclusion = {
 };
 
 function judgeAll(solution: Solution, knowledge: Knowledge): Judged[] {
+  const alike = new Kept<PlugBelief, boolean, PlugVerdict>();
   return solution.evidence.cylinders.flatMap((cylinder, c) => {
     const solved = solution.cylinders[c];
     const beliefs = solved === undefined ? [] : plugBeliefs(solved);
     return cylinder.plugs.map((plug, p) => {
       const said = plug.seen.length > 0 || cylinder.symptoms.length > 0 || cylinder.seen.length > 0;
-      return { plug, judgement: judge(beliefs[p] as PlugBelief, knowledge.conditions, said) };
+      return { plug, judgement: alike.once(beliefs[p] as PlugBelief, said, () => judge(beliefs[p] as PlugBelief, knowledge.conditions, said)) };
     });
   });
 }
 
 /** The instances believed at least so much, strongest first. */
 export function ranked(instances: readonly Instance[], { belief }: Solution, least: number): Instance[] {
-  return instances.filter((i) => belief(i) >= least).sort((a, b) => belief(b) - belief(a) || (a.id < b.id ? -1 : 1));
-}
-
-function strongest(instances: readonly Instance[], solution: Solution, has: (cause: Cause) => boolean): { name: string; belief: number } | undefined {
-  const [first] = ranked(
-    instances.filter((i) => has(i.cause)),
-    solution,
-    0,
-  );
-  return first && { name: first.cause.name, belief: solution.belief(first) };
+  const believed = instances.map((instance) => ({ instance, believed: belief(instance) })).filter((one) => one.believed >= least);
+  return believed.sort((a, b) => b.believed - a.believed || (a.instance.id < b.instance.id ? -1 : 1)).map(({ instance }) => instance);
 }
 
 const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 'mechanical'];
@@ -54,7 +48,12 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
   const { network, evidence } = solution;
   const bars = barsFor(knowledge.barsOnHotter, evidence);
   const all = [...network.shared, ...[...network.local.values()].flat()];
-  const heatCause = (direction: 'hotter' | 'colder'): number => strongest(all, solution, (c) => c.heatStep === direction)?.belief ?? 0;
+  const strongest = (has: (cause: Cause) => boolean): Instance | undefined => ranked(all.filter(({ cause }) => has(cause)), solution, 0)[0];
+  const heatCause = (direction: 'hotter' | 'colder'): number => {
+    const first = strongest((c) => c.heatStep === direction);
+    return first === undefined ? 0 : solution.belief(first);
+  };
+  const barring = strongest((c) => BARRING.includes(c.kind));
   const plugs = judged.map(({ plug, judgement }): PlugHeat => ({
     where: placeWords(plug.place),
     verdict: judgement.verdict,
@@ -74,7 +73,7 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
     bars: [...bars, ...barsFromBefore(knowledge.barsOnHotter, evidence.sheet, bars)],
     plugTooCold: heatCause('hotter'),
     plugTooHot: heatCause('colder'),
-    barring: strongest(all, solution, (c) => BARRING.includes(c.kind)),
+    barring: barring && { name: barring.cause.name, belief: solution.belief(barring) },
     rivals: [...new Set(rivals)].slice(0, 4),
   });
 }

@@ -1,9 +1,10 @@
 import type { CauseFinding, Fact } from '../../shared/formats/findings.v1.ts';
 import type { Scope } from '../../shared/vocabulary/verdicts.ts';
 import type { Cause, Knowledge } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { focusOn } from './focus.ts';
 import type { Instance } from './network.ts';
-import { piecesOf, type Piece, type Said } from './pieces.ts';
+import { piecesOf, type Piece } from './pieces.ts';
 import type { Solution } from './posterior.ts';
 import { linksOf, reason } from './reasons.ts';
 
@@ -17,7 +18,7 @@ const logOdds = (p: number): number => {
 const LEAST_BITS = 0.05;
 const MOST_FACTS = 8;
 
-/** All removals, solved once and shared by every cause's explanation. `with`: beliefs with nothing removed, by the same reckoning. */
+/** What can be taken away, solved without it when first asked for. `with`: beliefs with nothing removed, by the same reckoning. */
 export type Removals = { readonly with: Solution['belief']; readonly removed: readonly Removed[] };
 type Removed = { readonly piece: Piece; readonly without: Solution['belief'] };
 
@@ -25,7 +26,11 @@ type Removed = { readonly piece: Piece; readonly without: Solution['belief'] };
 export function removalsFor(solution: Solution, troubled: readonly number[]): Removals {
   const { evidence } = solution;
   const solve = focusOn(solution);
-  return { with: solve(evidence).belief, removed: piecesOf(evidence, troubled).map((piece) => ({ piece, without: solve(piece.without).belief })) };
+  const removed = piecesOf(evidence, troubled).map((piece): Removed => {
+    let solved: Solution | undefined;
+    return { piece, without: (instance) => (solved ??= solve(piece.without)).belief(instance) };
+  });
+  return { with: solve(evidence).belief, removed };
 }
 
 const SCOPE: Readonly<Record<Cause['scope'], Scope>> = {
@@ -55,23 +60,26 @@ function concerns({ cylinders }: Instance, { kind, cylinders: where }: Piece): b
   return kind === 'alike' || !cylinders.some((n) => !where.includes(n)) || (kind === 'one' && where.every((n) => cylinders.includes(n)));
 }
 
-type Weighed = { readonly piece: Piece; readonly bits: number };
+const sayings = ({ said }: Piece): string[] => said.map(({ finding, value }) => `${finding}=${value}`);
 
 /** Likes on several plugs replace the single observations that they are made of. */
-function withoutSingles(weighed: readonly Weighed[]): readonly Weighed[] {
-  const key = ({ finding, value }: Said): string => `${finding}=${value}`;
-  const alike = new Set(weighed.filter(({ piece }) => piece.kind === 'alike').flatMap(({ piece }) => piece.said.map(key)));
-  return weighed.filter(({ piece }) => piece.kind !== 'one' || piece.said[0]?.finding === 'symptom' || !piece.said.some((said) => alike.has(key(said))));
+function withoutSingles(removed: readonly Removed[]): readonly Removed[] {
+  const alike = new Set(removed.filter(({ piece }) => piece.kind === 'alike').flatMap(({ piece }) => sayings(piece)));
+  if (alike.size === 0) return removed;
+  return removed.filter(({ piece }) => piece.kind !== 'one' || piece.said[0]?.finding === 'symptom' || !sayings(piece).some((key) => alike.has(key)));
 }
+
+type Weighed = { readonly piece: Piece; readonly bits: number };
 
 /** Findings taken together must say so much more than they do one by one to be told as one. Bits, chosen. */
 const REPEATED = 0.5;
 
 /** Where findings repeat each other, all of them together replace the single ones. */
 function withoutRepeats(weighed: readonly Weighed[]): readonly Weighed[] {
+  const alone = new Map(weighed.map(({ piece: { words }, bits }) => [words, bits]));
   const telling = weighed.filter(({ piece, bits }) => {
     if (piece.kind !== 'together') return false;
-    const apart = weighed.filter((other) => piece.parts.includes(other.piece.words)).reduce((sum, other) => sum + other.bits, 0);
+    const apart = piece.parts.reduce((sum, words) => sum + (alone.get(words) ?? 0), 0);
     return bits > 0 ? bits - Math.max(0, apart) > REPEATED : Math.min(0, apart) - bits > REPEATED;
   });
   const replaced = new Set(telling.flatMap(({ piece }) => piece.parts));
@@ -80,30 +88,47 @@ function withoutRepeats(weighed: readonly Weighed[]): readonly Weighed[] {
 
 const round = (bits: number): number => Math.round(bits * 1000) / 1000;
 
-/** One cause with what speaks for and against it; each weight is the change of its log-odds when the observation is taken away. */
-export function explainCause(instance: Instance, solution: Solution, removals: Removals, knowledge: Knowledge): CauseFinding {
-  const belief = solution.belief(instance);
+type Told = Omit<Fact, 'because'> & { readonly fact: () => Fact };
+
+/** Facts ranked by weight; only those that are told are put into words. */
+function strongest(facts: readonly Told[], supports: boolean): Fact[] {
+  return facts.filter(({ bits }) => bits > 0 === supports).slice(0, MOST_FACTS).map(({ fact }) => fact());
+}
+
+function factsFor(instance: Instance, removals: Removals, knowledge: Knowledge): Told[] {
   const before = logOdds(removals.with(instance));
-  const weighed = removals.removed
-    .filter(({ piece }) => concerns(instance, piece))
+  const weighed = withoutSingles(removals.removed.filter(({ piece }) => concerns(instance, piece)))
     .map(({ piece, without }): Weighed => ({ piece, bits: before - logOdds(without(instance)) }));
   const links = linksOf(instance.cause, knowledge.conditions);
-  const facts = withoutRepeats(withoutSingles(weighed)).map(({ piece, bits }): Fact => ({
-    about: piece.about, text: piece.words, bits, ...reason(links, piece.said, bits > 0),
+  const findings = withoutRepeats(weighed).map(({ piece: { about, words: text, said }, bits }): Told => ({
+    about, text, bits: round(bits), fact: () => ({ about, text, bits: round(bits), ...reason(links, said, bits > 0) }),
   }));
-  const all = [...circumstanceFacts(instance), ...facts].map((f) => ({ ...f, bits: round(f.bits) })).filter((f) => Math.abs(f.bits) >= LEAST_BITS);
-  const ranked = all.sort((a, b) => Math.abs(b.bits) - Math.abs(a.bits) || (a.text < b.text ? -1 : 1));
-  const sources = new Set(
-    [...instance.cause.makes, ...instance.cause.shows, ...instance.cause.gives, ...instance.moves].flatMap((link) => link.source),
-  );
+  const circumstances = circumstanceFacts(instance).map((exact): Told => {
+    const fact = { ...exact, bits: round(exact.bits) };
+    return { ...fact, fact: () => fact };
+  });
+  return [...circumstances, ...findings].filter(({ bits }) => Math.abs(bits) >= LEAST_BITS)
+    .sort((a, b) => Math.abs(b.bits) - Math.abs(a.bits) || (a.text < b.text ? -1 : 1));
+}
+
+function explained(instance: Instance, { belief }: Solution, removals: Removals, knowledge: Knowledge): CauseFinding {
+  const { cause, moves, group } = instance;
+  const facts = factsFor(instance, removals, knowledge);
+  const sources = new Set([...cause.makes, ...cause.shows, ...cause.gives, ...moves].flatMap((link) => link.source));
   return {
     id: instance.id,
-    name: instance.group === '' ? instance.cause.name : `${instance.cause.name} (${instance.group})`,
-    belief,
-    scope: SCOPE[instance.cause.scope],
+    name: group === '' ? cause.name : `${cause.name} (${group})`,
+    belief: belief(instance),
+    scope: SCOPE[cause.scope],
     cylinders: [...instance.cylinders],
-    supports: ranked.filter((f) => f.bits > 0).slice(0, MOST_FACTS),
-    speaksAgainst: ranked.filter((f) => f.bits < 0).slice(0, MOST_FACTS),
+    supports: strongest(facts, true),
+    speaksAgainst: strongest(facts, false),
     sources: [...sources].sort(),
   };
 }
+
+const told = new WeakMap<Removals, Map<Instance, CauseFinding>>();
+
+/** One cause with what speaks for and against it; each weight is the change of its log-odds when the observation is taken away. */
+export const explainCause = (instance: Instance, solution: Solution, removals: Removals, knowledge: Knowledge): CauseFinding =>
+  once(once(told, removals, () => new Map<Instance, CauseFinding>()), instance, () => explained(instance, solution, removals, knowledge));

@@ -1,13 +1,14 @@
 import type { PlugReading } from '../../shared/formats/reading-sheet.v1.ts';
 import type { PlugKey } from '../domain/plugs.ts';
-import { sharingGroups, type SharingGroup } from '../domain/sharing.ts';
+import { sharingGroups } from '../domain/sharing.ts';
 import { treatmentOf } from '../followup/treated.ts';
 import { movedKey } from '../knowledge/line-keys.ts';
 import { MOVES, PRIORS, STRENGTHS } from '../knowledge/strengths.ts';
-import type { Cause, Knowledge } from '../knowledge/types.ts';
+import type { Cause, CauseScope, Knowledge } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { applies, holds } from './circumstances.ts';
 import type { Evidence } from './evidence.ts';
-import { sitesFor } from './sites.ts';
+import { sitesFor, type Site } from './sites.ts';
 
 /** A cause at one place of this engine: the mixture of one carburettor, the rings of cylinder 3, the plug in 2 upper. */
 export type Instance = {
@@ -38,15 +39,15 @@ export type Network = {
 const odds = (p: number): number => p / (1 - p);
 const probability = (o: number): number => o / (1 + o);
 
-function movesFor(cause: Cause, evidence: Evidence, plugs: readonly PlugReading[], sites: number): AppliedMove[] {
-  return cause.moved.flatMap((link) => {
-    const { by, how } = link;
-    if (holds(by, evidence.sheet, plugs) !== true) return [];
-    const factor = MOVES[how];
-    const spread = 'fitted' in by || factor < 1 ? 1 : Math.min(sites, Math.sqrt(factor));
-    return [{ ...link, words: circumstanceWords(by), factor: factor / spread, line: movedKey(cause.id, link), about: 'conditions' }];
-  });
+function moveFor(cause: Cause, link: Cause['moved'][number], sites: number): AppliedMove {
+  const { by, how } = link;
+  const factor = MOVES[how];
+  const spread = 'fitted' in by || factor < 1 ? 1 : Math.min(sites, Math.sqrt(factor));
+  return { ...link, words: circumstanceWords(by), factor: factor / spread, line: movedKey(cause.id, link), about: 'conditions' };
 }
+
+/** Circumstances of single plugs are asked at every place, all others once. */
+const ofPlugs = ({ by }: Cause['moved'][number]): boolean => 'fitted' in by || 'position' in by;
 
 /** A circumstance in words, as the explanation shows it. */
 function circumstanceWords(by: Cause['moved'][number]['by']): string {
@@ -55,18 +56,26 @@ function circumstanceWords(by: Cause['moved'][number]['by']): string {
   return name === 'tag' ? said : `${name}: ${said}`;
 }
 
-function instancesOf(cause: Cause, groups: readonly SharingGroup[], evidence: Evidence): Instance[] {
-  if (!applies(cause.needs, evidence.sheet)) return [];
-  const sites = sitesFor(cause.scope, groups, evidence);
-  return sites.map((site) => {
-    const readings = evidence.cylinders
-      .flatMap((c) => c.plugs)
-      .filter((plug) => site.plugs.includes(plug.key))
-      .flatMap((plug) => plug.reading ?? []);
-    const treatment = treatmentOf({ cause, ...site }, evidence.sheet);
-    const moves = [...movesFor(cause, evidence, readings, sites.length), ...(treatment === undefined ? [] : [treatment])];
+type Reached = Site & { readonly readings: readonly PlugReading[] };
+
+function withReadings(sites: readonly Site[], { cylinders }: Evidence): Reached[] {
+  const readings = new Map(cylinders.flatMap((c) => c.plugs.map(({ key, reading }) => [key, reading])));
+  return sites.map((site) => ({ ...site, readings: site.plugs.flatMap((key) => readings.get(key) ?? []) }));
+}
+
+const placeName = ({ scope }: Cause, { group, cylinders, plugs }: Site): string =>
+  group || (scope === 'plug' ? plugs.join() : cylinders.length === 1 ? `${cylinders[0]}` : '');
+
+function instancesOf(cause: Cause, sites: readonly Reached[], { sheet }: Evidence): Instance[] {
+  if (!applies(cause.needs, sheet)) return [];
+  const links = cause.moved.filter((link) => ofPlugs(link) || holds(link.by, sheet, []) === true)
+    .map((link) => ({ link, move: moveFor(cause, link, sites.length) }));
+  return sites.map(({ readings, ...site }) => {
+    const moved = links.filter(({ link }) => !ofPlugs(link) || holds(link.by, sheet, readings) === true).map(({ move }) => move);
+    const treatment = treatmentOf({ cause, ...site }, sheet);
+    const moves = treatment === undefined ? moved : [...moved, treatment];
     const prior = probability(moves.reduce((o, move) => o * move.factor, odds(PRIORS[cause.prior])));
-    const place = site.group || (cause.scope === 'plug' ? site.plugs.join() : site.cylinders.length === 1 ? `${site.cylinders[0]}` : '');
+    const place = placeName(cause, site);
     return { id: place === '' ? cause.id : `${cause.id} @ ${place}`, cause, ...site, prior: Math.min(0.98, Math.max(1e-7, prior)), moves };
   });
 }
@@ -74,10 +83,11 @@ function instancesOf(cause: Cause, groups: readonly SharingGroup[], evidence: Ev
 /** Lays the knowledge over this engine: every cause at every place where it can act. */
 export function networkFor(knowledge: Knowledge, evidence: Evidence): Network {
   const groups = sharingGroups(evidence.sheet.engine);
-  const instances = knowledge.causes.flatMap((cause) => instancesOf(cause, groups, evidence)).sort((a, b) => (a.id < b.id ? -1 : 1));
-  const local = new Map(
-    evidence.cylinders.map((c) => [c.cylinder, instances.filter((i) => i.cylinders.length === 1 && i.cylinders[0] === c.cylinder)]),
-  );
+  const sites = new Map<CauseScope, Reached[]>();
+  const reached = (scope: CauseScope): Reached[] => once(sites, scope, () => withReadings(sitesFor(scope, groups, evidence), evidence));
+  const instances = knowledge.causes.flatMap((cause) => instancesOf(cause, reached(cause.scope), evidence)).sort((a, b) => (a.id < b.id ? -1 : 1));
+  const local = new Map<number, Instance[]>(evidence.cylinders.map(({ cylinder }) => [cylinder, []]));
+  for (const instance of instances) if (instance.cylinders.length === 1) local.get(instance.cylinders[0] as number)?.push(instance);
   return { knowledge, evidence, shared: instances.filter((i) => i.cylinders.length > 1), local };
 }
 

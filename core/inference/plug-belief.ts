@@ -80,18 +80,19 @@ export const ownBeliefs = (solved: Solved): Float64Array[] =>
 
 type Sum = { none: number; single: Float64Array; pair: Float64Array };
 
-/** P(exactly C) = fit(C) · Σ over the subsets E of C, with signs, of P(all but E absent) · message(E). */
-function addExact(sum: Sum, { fit, free }: PlugSum, worth: OnPairs): void {
+/** P(exactly C) = fit(C) · damping · Σ over the subsets E of C, with signs, of P(all but E absent) · message(E). */
+function addExact(sum: Sum, { fit, damping, free }: PlugSum, worth: OnPairs): void {
   const n = free.single.length;
   const none = free.none * worth.none;
   const single = free.single.map((v, i) => v * (worth.single[i] as number));
   sum.none += fit.none * none;
   for (let i = 0; i < n; i += 1) {
-    sum.single[i] = (sum.single[i] as number) + (fit.single[i] as number) * ((single[i] as number) - none);
+    const quiet = damping[i] as number;
+    sum.single[i] = (sum.single[i] as number) + (fit.single[i] as number) * quiet * ((single[i] as number) - none);
     for (let j = i + 1; j < n; j += 1) {
       const at = i * n + j;
       const both = (free.pair[at] as number) * (worth.pair[at] as number) - (single[i] as number) - (single[j] as number) + none;
-      sum.pair[at] = (sum.pair[at] as number) + (fit.pair[at] as number) * both;
+      sum.pair[at] = (sum.pair[at] as number) + (fit.pair[at] as number) * quiet * (damping[j] as number) * both;
     }
   }
 }

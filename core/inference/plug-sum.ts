@@ -15,8 +15,8 @@ export type OwnCause = { readonly prior: number; readonly quiet: number; readonl
 export type OnPairs = { readonly none: number; readonly single: Float64Array; readonly pair: Float64Array };
 
 export type PlugSum = {
-  /** fit(C) with the symptoms' damping of the conditions. */
-  readonly fit: OnPairs;
+  readonly fit: PlugFit;
+  readonly damping: Float64Array;
   /** P(all but E absent) before any touch. */
   readonly free: OnPairs;
   readonly terms: OnPairs;
@@ -71,31 +71,28 @@ export function freeOf(absent: Float64Array, own: readonly OwnCause[]): OnPairs 
  */
 export function plugSum(fit: PlugFit, damping: Float64Array, free: OnPairs): PlugSum {
   const n = damping.length;
-  const damped = { none: fit.none, single: new Float64Array(n), pair: new Float64Array(n * n) };
   const pair = new Float64Array(n * n);
   const single = new Float64Array(n);
   const holding = new Float64Array(n);
-  let alternating = damped.none;
+  let alternating = fit.none;
   let total = 0;
   for (let i = 0; i < n; i += 1) {
     const quiet = damping[i] as number;
-    const alone = (fit.single[i] as number) * quiet;
     let [row, held] = [0, 0];
     for (let j = 0, at = i * n; j < n; j += 1, at += 1) {
       if (i === j) continue;
       const both = (fit.pair[at] as number) * quiet * (damping[j] as number);
       const term = both * (free.pair[at] as number);
-      damped.pair[at] = both;
       pair[at] = term;
       row += both;
       held += term;
     }
-    damped.single[i] = alone;
+    const alone = (fit.single[i] as number) * quiet;
     single[i] = (alone - row) * (free.single[i] as number);
     alternating += row / 2 - alone;
     total += held / 2 + (single[i] as number);
     holding[i] = held + (single[i] as number);
   }
   const none = alternating * free.none;
-  return { fit: damped, free, terms: { none, single, pair }, total: total + none, holding };
+  return { fit, damping, free, terms: { none, single, pair }, total: total + none, holding };
 }

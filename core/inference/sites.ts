@@ -11,7 +11,8 @@ export type Site = { readonly group: string; readonly cylinders: readonly number
 
 const keysOf = (cylinders: readonly CylinderEvidence[]): PlugKey[] => cylinders.flatMap((c) => c.plugs.map((plug) => plug.key));
 
-const plugsOf = (cylinders: readonly CylinderEvidence[], numbers: readonly number[]): PlugKey[] => keysOf(cylinders.filter((c) => numbers.includes(c.cylinder)));
+const plugsOf = (cylinders: readonly CylinderEvidence[], numbers: readonly number[]): PlugKey[] =>
+  keysOf(cylinders.filter((c) => numbers.includes(c.cylinder)));
 
 /** Of an ignition set its own plugs; of any other group all that stand in its cylinders, also one that was read as `unknown` of two. */
 function groupSites(kind: SharingGroup['kind'], groups: readonly SharingGroup[], cylinders: readonly CylinderEvidence[]): Site[] {

@@ -17,7 +17,8 @@ export type Worlds = StateSets & { readonly set: Uint32Array; readonly shared: S
  * @returns the different sets that are left, and for each set of the engine its place among them
  */
 export function projected({ first, second }: StateSets, localOf: Int16Array): { readonly setOf: Uint32Array; readonly local: StateSets } {
-  const places = new Map<number, number>();
+  const width = localOf.length + 1;
+  const places = new Int32Array(width * width);
   const [ones, others]: [number[], number[]] = [[], []];
   const setOf = new Uint32Array(first.length);
   for (let s = 0; s < first.length; s += 1) {
@@ -25,14 +26,13 @@ export function projected({ first, second }: StateSets, localOf: Int16Array): { 
     const one = a < 0 ? -1 : (localOf[a] as number);
     const other = b < 0 ? -1 : (localOf[b] as number);
     const [x, y] = one < 0 ? [other, one] : [one, other];
-    const key = (x + 1) * 65_536 + y + 1;
-    const known = places.get(key) ?? ones.length;
-    if (known === ones.length) {
-      places.set(key, known);
+    const key = (x + 1) * width + y + 1;
+    if (places[key] === 0) {
       ones.push(x);
       others.push(y);
+      places[key] = ones.length;
     }
-    setOf[s] = known;
+    setOf[s] = (places[key] as number) - 1;
   }
   return { setOf, local: { first: Int16Array.from(ones), second: Int16Array.from(others) } };
 }
