@@ -1,4 +1,4 @@
-import { TIP_FACETS, type FacetName } from '../../shared/vocabulary/tip.ts';
+import type { FacetName } from '../../shared/vocabulary/tip.ts';
 import { readingValidity } from '../domain/reading-validity.ts';
 import { listWords, PLUG_FINDING_WORDS } from '../domain/words.ts';
 import type { Knowledge } from '../knowledge/types.ts';
@@ -17,7 +17,7 @@ function contradictions(plug: PlugEvidence, knowledge: Knowledge): string[] {
 }
 
 function missing(plug: PlugEvidence, verdict: PlugVerdict['verdict']): string[] {
-  const open = TELLING.filter((facet) => facet in TIP_FACETS && !plug.seen.some((o) => o.finding === facet));
+  const open = TELLING.filter((facet) => !plug.seen.some((o) => o.finding === facet));
   if (plug.seen.length === 0) return ['Nothing was noted of this plug.'];
   if (verdict !== 'undetermined' || open.length === 0) return [];
   return [`Not noted: ${listWords(open.map((facet) => PLUG_FINDING_WORDS[facet]))}. Any of them may decide.`];
