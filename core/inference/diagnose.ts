@@ -7,7 +7,7 @@ import { graver } from '../shop-lines/guards.ts';
 import { ranked, type Judged } from './conclude.ts';
 import { concludeWith, type Shop } from './conclude-with.ts';
 import { contextOf, LEAST_CAUSE, MOST_CAUSES, plugChecks, type Context } from './context.ts';
-import { doubtsFor } from './doubts.ts';
+import { doubtsFor, secondLooks } from './doubts.ts';
 import { engineFindings } from './engine-findings.ts';
 import type { PlugEvidence } from './evidence.ts';
 import { explainCause } from './explain.ts';
@@ -69,6 +69,8 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given
   const plugs = judged.filter(({ plug }) => plug.reading !== undefined).map((j) => plugFindings(j, context));
   const engine = engineFindings(plugs, context);
   const stop = stopLines(stops);
+  const read = ({ cylinder, position }: PlugFindings): Judged =>
+    judged.find(({ plug: { place } }) => place.cylinder === cylinder && place.position === position) as Judged;
   const plan = planFor({
     stop,
     plugs,
@@ -76,10 +78,8 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given
     engineChecks: engine.nextChecks,
     heat,
     cause: (finding) => knowledge.causes.find((c) => c.id === finding.id.split(' @ ')[0]),
-    condition: ({ cylinder, position }) => {
-      const read = judged.find(({ plug: { place } }) => place.cylinder === cylinder && place.position === position);
-      return knowledge.conditions.find(({ id }) => id === read?.judgement.condition);
-    },
+    condition: (plug) => knowledge.conditions.find(({ id }) => id === read(plug).judgement.condition),
+    secondLooks: (plug) => secondLooks(read(plug).plug, knowledge),
   });
   const first = plan[0];
   const followed = followUp(sheet, conclusion, knowledge);

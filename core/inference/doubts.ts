@@ -1,7 +1,7 @@
 import type { FacetName } from '../../shared/vocabulary/tip.ts';
 import { readingValidity } from '../domain/reading-validity.ts';
 import { listWords, PLUG_FINDING_WORDS } from '../domain/words.ts';
-import type { Knowledge } from '../knowledge/types.ts';
+import type { Contradiction, Knowledge } from '../knowledge/types.ts';
 import type { Evidence, PlugEvidence } from './evidence.ts';
 import { MOST_SYMPTOMS } from './symptoms.ts';
 import type { PlugVerdict } from './verdict.ts';
@@ -12,9 +12,12 @@ const TELLING: readonly FacetName[] = ['noseColour', 'noseSurface', 'deposit', '
 const shows = (plug: PlugEvidence, term: { readonly plug: string; readonly is: readonly string[] }): boolean =>
   plug.seen.some((o) => o.finding === term.plug && term.is.includes(o.value));
 
-function contradictions(plug: PlugEvidence, knowledge: Knowledge): string[] {
-  return knowledge.contradictions.filter((c) => shows(plug, c.first) && (c.second === undefined || shows(plug, c.second))).map((c) => c.words);
-}
+const contradictions = (plug: PlugEvidence, knowledge: Knowledge): Contradiction[] =>
+  knowledge.contradictions.filter((c) => shows(plug, c.first) && (c.second === undefined || shows(plug, c.second)));
+
+/** What says less than could be seen, and wants the plug in the hand looked at again. */
+export const secondLooks = (plug: PlugEvidence, knowledge: Knowledge): Contradiction[] =>
+  contradictions(plug, knowledge).filter(({ second }) => second === undefined);
 
 function missing(plug: PlugEvidence, verdict: PlugVerdict['verdict']): string[] {
   const open = TELLING.filter((facet) => !plug.seen.some((o) => o.finding === facet));
@@ -44,7 +47,7 @@ function photoDoubts({ seen, reading }: PlugEvidence): string[] {
 /** What makes this judgement less sure: pairs that hardly stand together, parts nobody looked at, values doubted or read off a photo. */
 export function doubtsFor(plug: PlugEvidence, judgement: PlugVerdict, knowledge: Knowledge): string[] {
   const unsure = plug.seen.filter((o) => !o.sure && o.photo === undefined).map((o) => `Marked unsure, counted half: ${o.words}.`);
-  return [...contradictions(plug, knowledge), ...missing(plug, judgement.verdict), ...unsure, ...photoDoubts(plug)];
+  return [...contradictions(plug, knowledge).map(({ words }) => words), ...missing(plug, judgement.verdict), ...unsure, ...photoDoubts(plug)];
 }
 
 /** What makes every judgement on this engine less sure: running that spoils a reading, symptoms beyond those that are counted. */

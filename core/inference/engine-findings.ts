@@ -36,6 +36,7 @@ function localCauses(gives: (cause: Cause) => boolean, { telling, untold, soluti
 
 /** The cause told with what speaks for it at all its places together. */
 function told({ instance, members }: Anywhere, { solution, removals, knowledge }: Context): CauseFinding {
+  if (members.length === 1) return explainCause(instance, solution, removals, knowledge);
   const of = (belief: Solution['belief']): Solution['belief'] => () => beliefAnywhere(members)(belief);
   const removed = removals.removed.map(({ piece, without }) => ({ piece, without: of(without) }));
   return explainCause(instance, { ...solution, belief: of(solution.belief) }, { with: of(removals.with), removed }, knowledge);

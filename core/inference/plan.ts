@@ -1,6 +1,6 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import { inSentence, listWords } from '../domain/words.ts';
-import type { Cause, Condition } from '../knowledge/types.ts';
+import type { Cause, Condition, Contradiction } from '../knowledge/types.ts';
 import { worth } from './next-check.ts';
 
 type Step = { readonly do: string; readonly because: string; readonly cylinder?: number };
@@ -14,9 +14,11 @@ export type PlanGrounds = {
   readonly cause: (finding: CauseFinding) => Cause | undefined;
   /** The condition that a plug was judged by. */
   readonly condition: (plug: PlugFindings) => Condition | undefined;
+  /** What of this plug wants looking at again. */
+  readonly secondLooks: (plug: PlugFindings) => readonly Contradiction[];
 };
 
-/** Under this belief a cause is looked for before it is cured. */
+/** Under this belief a cause is looked for before it is cured, and a plug looked at again. */
 const SURE = 0.8;
 /** Above this a cause is worth a line in the plan, and so many lines at most. */
 export const WORTH_A_CURE = 0.25;
@@ -77,27 +79,39 @@ function cureSteps(grounds: PlanGrounds): Step[] {
   });
 }
 
-function plugSteps(grounds: PlanGrounds): Step[] {
-  const by = new Map<Condition, PlugFindings[]>();
-  for (const plug of troubled(grounds.plugs)) {
-    const condition = grounds.condition(plug);
-    if (condition !== undefined) by.set(condition, [...(by.get(condition) ?? []), plug]);
-  }
-  return [...by].map(([{ cure, meaning }, plugs]) => {
+/** What is said of several plugs is one step. */
+function stepsOnPlugs<T>(grounds: PlanGrounds, of: (plug: PlugFindings) => readonly T[], step: (said: T) => Step): Step[] {
+  const by = new Map<T, PlugFindings[]>();
+  for (const plug of grounds.plugs) for (const said of of(plug)) by.set(said, [...(by.get(said) ?? []), plug]);
+  return [...by].map(([said, plugs]) => {
     const where = listWords(plugs.map((p) => (p.position === 'only' ? p.cylinder : `${p.cylinder} ${p.position}`)));
     const whole = plugs.length === grounds.plugs.length && plugs.length > 1;
     const which = whole ? 'All plugs' : plugs.length === 1 ? `The plug of cylinder ${where}` : `The plugs of cylinders ${where}`;
-    return { do: `${which}: ${inSentence(cure)}`, because: meaning };
+    const { do: what, because } = step(said);
+    return { do: `${which}: ${inSentence(what)}`, because };
   });
+}
+
+/** The plugs lie on the bench: what no sure judgement accounts for is looked at again before anything is measured on the engine. */
+function lookSteps(grounds: PlanGrounds): Step[] {
+  const sure = troubled(grounds.plugs).filter(({ belief }) => belief >= SURE);
+  return stepsOnPlugs(grounds, (plug) => (sure.includes(plug) ? [] : grounds.secondLooks(plug)), ({ words, because }) => ({ do: words, because }));
+}
+
+function plugSteps(grounds: PlanGrounds): Step[] {
+  const faulty = troubled(grounds.plugs);
+  const conditions = (plug: PlugFindings): readonly Condition[] => (faulty.includes(plug) ? [grounds.condition(plug) ?? []].flat() : []);
+  return stepsOnPlugs(grounds, conditions, ({ cure, meaning }) => ({ do: cure, because: meaning }));
 }
 
 function heatSteps({ heat }: PlanGrounds): Step[] {
   return heat.step === 0 ? [] : [{ do: `Then fit plugs ${heat.words}, no more.`, because: heat.why.join(' ') }];
 }
 
-/** What to do, in order: what stops the engine, what to look at, what to put right, the plugs, the heat value, and the next reading. */
+/** What to do, in order: what stops the engine, plugs to look at again, checks, what to put right, the plugs, the heat value, the next reading. */
 export function planFor(grounds: PlanGrounds): Findings['plan'] {
-  const needed = [...stopSteps(grounds.stop), ...checkSteps(grounds), ...cureSteps(grounds), ...plugSteps(grounds), ...heatSteps(grounds)];
+  const { stop } = grounds;
+  const needed = [...stopSteps(stop), ...lookSteps(grounds), ...checkSteps(grounds), ...cureSteps(grounds), ...plugSteps(grounds), ...heatSteps(grounds)];
   const last: Step[] =
     needed.length === 0
       ? []

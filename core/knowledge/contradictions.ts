@@ -104,8 +104,8 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
   },
   {
     id: 'insulation-clean-and-again', first: { plug: 'insulation', is: ['low', 'shunted'] },
-    words: 'Clean and dry the plug and measure its insulation again: soot or damp make a sound plug read low.',
-    because: 'A reading below 10 MΩ is judged after cleaning.', source: 'W1',
+    words: 'Clean and dry it, look for a crack or a track from terminal to shell, and measure the insulation again: soot, damp and dirt make a sound plug read low.',
+    because: 'A reading below 10 MΩ is judged after cleaning; soot, cracks and graphite all shunt the gap.', source: ['W1', 'S25'],
   },
   {
     id: 'beads-of-what', first: { plug: 'specks', is: ['shiny beads'] },

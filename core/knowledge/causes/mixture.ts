@@ -131,7 +131,7 @@ export const mixtureCauses: readonly Cause[] = [
     ],
     moved: [{ by: { tag: 'float level high' }, how: 'found', because: 'The level was found high.', source: COMMON_PRACTICE }],
     cure: 'Set the float level, renew needle and seat.',
-    checks: ['carburettor-inspection', 'exhaust-mixture'],
+    checks: ['float-level', 'exhaust-mixture'],
   },
   {
     id: 'float-level-high-all',
@@ -156,7 +156,7 @@ export const mixtureCauses: readonly Cause[] = [
     ],
     moved: [{ by: { tag: 'float level high' }, how: 'found', because: 'The level was found high.', source: COMMON_PRACTICE }],
     cure: 'Set the float level, renew needle and seat.',
-    checks: ['carburettor-inspection', 'exhaust-mixture'],
+    checks: ['float-level', 'exhaust-mixture'],
   },
   {
     id: 'fuel-pressure-high',
