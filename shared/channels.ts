@@ -70,6 +70,17 @@ export type ReadingRecord = z.output<typeof readingRecord>;
 
 const nothing = z.null();
 
+/** Most that a reading sheet may hold as text, in characters; as a file, in bytes. */
+export const SHEET_LIMIT = 8_000_000;
+
+/** Why a file that was to be opened could not be read. */
+const unread = z.enum(['missing', 'not a file', 'too large', 'unreadable']);
+export type Unread = z.output<typeof unread>;
+
+/** A file that the system asked the program to open, by its name without folders. */
+const openedFile = z.union([record({ name: text(1024), text: z.string() }), record({ name: text(1024), unread })]);
+export type OpenedFile = z.output<typeof openedFile>;
+
 /** One entry a channel: what may go in and what comes out. Preload, door, handlers, bridge and tests derive from it. */
 export const channels = {
   'app.info': { input: nothing, output: appInfo },
@@ -94,9 +105,11 @@ export const channels = {
   'reading.restore': { input: record({ id }), output: readingRecord },
   /** `known`: the sheet was in the library already. */
   'reading.import': {
-    input: record({ text: z.string().max(8_000_000, { error: 'the file is too large; at most 8 MB' }) }),
+    input: record({ text: z.string().max(SHEET_LIMIT, { error: 'the file is too large; at most 8 MB' }) }),
     output: record({ engineId: id, readingId: id, known: z.boolean() }),
   },
+  /** The next file that the system asked the program to open, each given once; null when there is none. */
+  'reading.opened': { input: nothing, output: openedFile.nullable() },
   'reading.export': { input: record({ id }), output: record({ fileName: text(200), text: z.string() }) },
   ...engineDraftChannels,
   ...followUpChannels,

@@ -42,8 +42,8 @@ export function parseStartOptions(args: readonly string[]): Result<StartOptions,
   }
 }
 
-/** The options that matter to a host that was handed a whole command line, of which it knows only a part. */
-export function optionsAmong(args: readonly string[]): Pick<StartOptions, 'demo' | 'library'> {
-  const { values } = parseArgs({ args: [...args], options: OPTIONS, strict: false, allowPositionals: true });
-  return { demo: values.demo === true, library: typeof values.library === 'string' && values.library !== '' ? values.library : undefined };
+/** The options that matter to a host that was handed a whole command line, of which it knows only a part, and the files it is to open. */
+export function optionsAmong(args: readonly string[]): Pick<StartOptions, 'demo' | 'library'> & { readonly files: readonly string[] } {
+  const { values, positionals } = parseArgs({ args: [...args], options: OPTIONS, strict: false, allowPositionals: true });
+  return { demo: values.demo === true, library: typeof values.library === 'string' && values.library !== '' ? values.library : undefined, files: positionals };
 }

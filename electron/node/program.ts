@@ -13,6 +13,7 @@ import type { PhotoProcess } from './photo/photo-process.ts';
 import { PhotoReader } from './photo/photo-reader.ts';
 import { PhotoDesk } from './photo-store/photo-desk.ts';
 import { openShelf } from './library-shelf.ts';
+import { openedFiles, type OpenedFiles } from './opened-files.ts';
 
 export type ProgramGiven = {
   readonly host: AppInfo['host'];
@@ -22,6 +23,8 @@ export type ProgramGiven = {
   readonly log: (line: string) => void;
   /** The folder `seeds` of the program, where the pictures of the demo lie. */
   readonly seeds: string;
+  /** Files that this host was asked to open, where it can be. */
+  readonly opened?: OpenedFiles;
   /** Starts a process that decodes photos, in the way of this host. */
   readonly startPhotoProcess: () => PhotoProcess;
 };
@@ -35,7 +38,7 @@ export type Program = {
 };
 
 /** The program behind a page: libraries, handlers and the door, with the real clock, ids and knowledge. */
-export async function openProgram({ host, version, folder, kind, log, seeds, startPhotoProcess }: ProgramGiven): Promise<Program> {
+export async function openProgram({ host, version, folder, kind, log, seeds, opened = openedFiles(), startPhotoProcess }: ProgramGiven): Promise<Program> {
   const clock = (): Date => new Date();
   const fillDemo = async (db: Parameters<typeof fillWithSeeds>[0]): Promise<void> => {
     const { SEEDS } = await import('../../seeds/index.ts');
@@ -49,7 +52,7 @@ export async function openProgram({ host, version, folder, kind, log, seeds, sta
   const desk = new PhotoDesk({ shelf, clock, newId: randomUUID, reader });
   await desk.tidy();
   reader.warm();
-  const handlers = handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, about });
+  const handlers = handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, opened, about });
   const withPhotos = async (): Promise<void> => {
     if (shelf.state().kind !== 'demo' || !shelf.writable().ok) return;
     const { SEEDS } = await import('../../seeds/index.ts');

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { EngineEditor, EngineShelf } from '../features/engines/index.ts';
+import { EngineEditor, EngineShelf, OpenedSheets } from '../features/engines/index.ts';
 import { Timeline } from '../features/followup/index.ts';
 import { HeatScreen } from '../features/heat/index.ts';
 import { KnowledgeScreen } from '../features/knowledge/index.ts';
@@ -97,6 +97,7 @@ export function App() {
     <ErrorBoundary text={text}>
       <button type="button" className={styles.skip} onClick={focusOnBench}>{text.shell.skip}</button>
       <Bench route={route} sheets={{ onKeys: () => setKeysOpen(true), onErrands: () => setErrandsOpen(true) }} />
+      <OpenedSheets />
       <Messages />
       <ErrandsSheet open={errandsOpen} onOpenChange={setErrandsOpen} onKeys={() => setKeysOpen(true)} />
       <KeysSheet open={keysOpen} onOpenChange={setKeysOpen} />

@@ -1,4 +1,4 @@
-import type { AppError, EngineRecord, Output, ReadingSummary } from '../../shared/channels.ts';
+import type { AppError, EngineRecord, OpenedFile, Output, ReadingSummary } from '../../shared/channels.ts';
 import type { Engine } from '../../shared/formats/engine.ts';
 import { err, ok, type Result } from '../../shared/result.ts';
 import { bridge } from '../app/bridge.ts';
@@ -27,6 +27,8 @@ export type EnginesSlice = {
   readonly removeReading: (id: string) => Promise<AppError | null>;
   readonly restoreReading: (id: string) => Promise<AppError | null>;
   readonly importReading: (text: string) => Promise<Result<Output<'reading.import'>, AppError>>;
+  /** The next file that the system asked to open with the program; null when there is none. */
+  readonly openedFile: () => Promise<Result<OpenedFile | null, AppError>>;
 };
 
 export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
@@ -96,5 +98,6 @@ export const createEnginesSlice: SliceCreator<EnginesSlice> = (set, get) => {
       if (reply.ok) await reload();
       return reply;
     },
+    openedFile: () => bridge['reading.opened'](null),
   };
 };

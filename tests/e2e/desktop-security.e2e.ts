@@ -133,7 +133,7 @@ describe('the preload', () => {
   const bundle = readFileSync(join(ROOT, 'dist/electron/preload.cjs'), 'utf8');
   const run = (process: object): string[] => {
     const exposed: string[] = [];
-    const electron = { contextBridge: { exposeInMainWorld: (name: string) => exposed.push(name) }, ipcRenderer: {} };
+    const electron = { contextBridge: { exposeInMainWorld: (name: string) => exposed.push(name) }, ipcRenderer: { on: () => undefined } };
     runInNewContext(bundle, { process, require: (name: string) => (name === 'electron' ? electron : undefined) });
     return exposed;
   };

@@ -6,7 +6,15 @@ import { electronBinary } from '../../electron/start/electron-binary.ts';
 import { ROOT } from '../../electron/start/targets.ts';
 import { meant, shown } from './electron-stand-in/addresses.ts';
 
-export type DesktopGiven = { readonly library: string; readonly profile: string; readonly args?: readonly string[] };
+export type DesktopGiven = {
+  readonly library: string;
+  readonly profile: string;
+  readonly args?: readonly string[];
+  /** A file that macOS asks to open before the program is ready. On the stand-in only. */
+  readonly openWhileStarting?: string;
+  /** The program as it was packed, taken out of its archive into this folder; without it, as it was built here. On the stand-in only. */
+  readonly packed?: string;
+};
 
 /** The program in its window, as a person has it in front of them. */
 export type Desktop = {
@@ -18,6 +26,8 @@ export type Desktop = {
   /** Resolves when a second start brought this window to the front. */
   readonly focused: Promise<void>;
   readonly close: () => Promise<void>;
+  /** Asks to open a file as macOS does, while the program runs or while it starts. */
+  readonly openFile: (path: string) => Promise<void>;
   /** Asks the program to end, which it may refuse. */
   readonly askToClose: () => void;
   /** Ends the program at once, as a power cut would. */
@@ -39,12 +49,12 @@ export const shownOn = (address: string): string => (onBinary ? address : shown(
 
 export const openDesktop = (given: DesktopGiven): Promise<Desktop> => (onBinary ? openOnBinary(given) : openOnStandIn(given));
 
-const MAIN = join(ROOT, 'dist/electron/main.cjs');
 const REGISTER = new URL('./electron-stand-in/register.ts', import.meta.url).href;
 
-function start({ library, profile, args = [] }: DesktopGiven): { process: ChildProcess; stderr: () => string } {
-  const started = spawn(process.execPath, ['--import', REGISTER, MAIN, `--library=${library}`, ...args], {
-    cwd: ROOT, env: { ...process.env, CORENOSE_STAND_IN_PROFILE: profile }, stdio: ['ignore', 'inherit', 'pipe', 'ipc'],
+function start({ library, profile, args = [], packed }: DesktopGiven): { process: ChildProcess; stderr: () => string } {
+  const root = packed ?? ROOT;
+  const started = spawn(process.execPath, ['--import', REGISTER, join(root, 'dist/electron/main.cjs'), `--library=${library}`, ...args], {
+    cwd: root, env: { ...process.env, CORENOSE_STAND_IN_PROFILE: profile, CORENOSE_STAND_IN_PACKED: packed === undefined ? '' : '1' }, stdio: ['ignore', 'inherit', 'pipe', 'ipc'],
   });
   let errors = '';
   started.stderr?.on('data', (chunk: Buffer) => { errors += chunk.toString(); });
@@ -61,6 +71,7 @@ export async function startAgain(given: DesktopGiven): Promise<{ readonly code: 
 async function openOnStandIn(given: DesktopGiven): Promise<Desktop> {
   const { process: running, stderr } = start(given);
   const exited = once(running, 'exit');
+  if (given.openWhileStarting !== undefined) running.send({ openFile: given.openWhileStarting });
   let focus = (): void => undefined;
   const focused = new Promise<void>((done) => { focus = done; });
   const endpoint = await new Promise<string>((done, failed) => {
@@ -78,6 +89,7 @@ async function openOnStandIn(given: DesktopGiven): Promise<Desktop> {
   return {
     page, requests, stderr, focused,
     close: async () => { running.send('quit'); await exited; },
+    openFile: async (path) => { running.send({ openFile: path }); },
     askToClose: () => { running.send('quit'); },
     kill: async () => { running.kill('SIGKILL'); await exited; },
   };
@@ -97,6 +109,7 @@ async function openOnBinary({ library, profile, args = [] }: DesktopGiven): Prom
     page, requests, stderr: () => errors,
     focused: app.evaluate(({ app: electronApp }) => new Promise<void>((done) => { electronApp.once('second-instance', () => done()); })).catch(() => undefined),
     close: () => app.close(),
+    openFile: (path) => app.evaluate(({ app: electronApp }, file) => { electronApp.emit('open-file', { preventDefault: () => undefined }, file); }, path),
     askToClose: () => { void app.evaluate(({ app: electronApp }) => electronApp.quit()).catch(() => undefined); },
     kill: async () => { const exited = once(running, 'exit'); running.kill('SIGKILL'); await exited; },
   };

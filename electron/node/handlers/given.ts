@@ -6,6 +6,7 @@ import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../../shared/formats/shop-lines.v1.ts';
 import type { Result } from '../../../shared/result.ts';
 import type { LibraryShelf } from '../library-shelf.ts';
+import type { OpenedFiles } from '../opened-files.ts';
 import type { PhotoDesk } from '../photo-store/photo-desk.ts';
 import type { Tables } from '../storage/tables.ts';
 
@@ -17,6 +18,7 @@ export type Given = {
   readonly diagnose: (sheet: ReadingSheet, lines: readonly ShopLine[]) => Findings;
   readonly knowledge: Knowledge;
   readonly photos: PhotoDesk;
+  readonly opened: OpenedFiles;
   readonly about: Pick<AppInfo, 'version' | 'host' | 'knowledge'>;
 };
 

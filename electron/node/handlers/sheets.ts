@@ -1,6 +1,7 @@
 import type { Handlers } from '../../../shared/channels.ts';
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
 import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
+import { SHEET_EXTENSION } from '../../../shared/formats/sheet-file.ts';
 import { err, ok } from '../../../shared/result.ts';
 import { importSheets } from '../import-sheets.ts';
 import { currentSheet } from '../reading-record.ts';
@@ -10,11 +11,11 @@ import { findReading } from '../storage/readings.ts';
 import { listShopLines } from '../storage/shop-lines.ts';
 import { notFound, reads, writes, type Given } from './given.ts';
 
-type Group = Pick<Handlers, 'reading.import' | 'reading.export' | 'diagnose'>;
+type Group = Pick<Handlers, 'reading.import' | 'reading.opened' | 'reading.export' | 'diagnose'>;
 
 const fileNameOf = ({ engine, date }: ReadingSheet): string => {
   const words = [engine.name ?? 'engine', date?.slice(0, 10) ?? ''].join(' ').normalize('NFKD').toLowerCase();
-  return `${words.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 80) || 'reading'}.reading.json`;
+  return `${words.replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 80) || 'reading'}.${SHEET_EXTENSION}`;
 };
 
 /** Sheets in and out of the library, and findings for a sheet that need not be in it. */
@@ -28,6 +29,7 @@ export function sheetHandlers(given: Given): Group {
       const [imported] = await importSheets(db, [sheet.value], { at: given.clock().toISOString(), newId: given.newId, diagnose });
       return imported === undefined ? notFound('sheet') : ok(imported);
     }),
+    'reading.opened': async () => ok(await given.opened.take()),
     'reading.export': reads(given, async (db, { id }) => {
       const row = await findReading(db, id);
       if (row === undefined) return notFound('reading');

@@ -1,3 +1,4 @@
+import type { Unread } from '../../../shared/channels.ts';
 import type {
   ASPIRATIONS, COOLINGS, CYCLES, HEAD_MATERIALS, IgnitionKind, Layout, MixtureKind, Position, PROJECTIONS, RESISTOR_RULES, SEATS, Use,
 } from '../../../shared/vocabulary/engine.ts';
@@ -75,6 +76,11 @@ export const engines = {
   importAbout: 'Each line names the place in the file and what is allowed there.',
   imported: 'The sheet was taken in.',
   importedBefore: 'This sheet was in the library already.',
+  ofFile: (name: string, line: string): string => `${name}: ${line}`,
+  unread: {
+    missing: 'the file is not there.', 'not a file': 'this is no file.', 'too large': 'the file is too large; at most 8 MB.',
+    unreadable: 'the file cannot be read. Who may read it?',
+  } satisfies Record<Unread, string>,
 
   page: {
     edit: 'Change the engine',

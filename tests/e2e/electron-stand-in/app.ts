@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmSync, watch, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, watch, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import type { App } from 'electron';
@@ -9,6 +9,9 @@ import { events, preventable } from './events.ts';
 const { on, once, emit } = events();
 const profile = process.env['CORENOSE_STAND_IN_PROFILE'] ?? '';
 mkdirSync(profile, { recursive: true });
+/** A packed program finds its arguments right behind the name of its binary. */
+const packed = process.env['CORENOSE_STAND_IN_PACKED'] === '1';
+if (packed) process.argv.splice(1, 1);
 
 export const state = { sandboxed: false, ready: false, quitting: false, context: null as BrowserContext | null, windows: new Set<{ close: () => void }>() };
 export const emitOnApp = emit;
@@ -16,19 +19,27 @@ export const emitOnApp = emit;
 let launched: Promise<void> | undefined;
 let holdsLock: DatabaseSync | undefined;
 
-/** Electron's lock is one a profile and ends with its process; so is SQLite's. A second process leaves its command line in a file the first one watches. */
-function requestSingleInstanceLock(): boolean {
+type Call = { readonly argv: string[]; readonly folder: string; readonly handed: unknown };
+
+/** Electron's lock is one a profile and ends with its process; so is SQLite's. A second process leaves how it was started in a file the first one watches. */
+function requestSingleInstanceLock(handed?: Record<string, unknown>): boolean {
   const call = join(profile, 'second-instance');
   const lock = new DatabaseSync(join(profile, 'instance.lock'));
   try {
     lock.exec('BEGIN EXCLUSIVE');
   } catch {
-    writeFileSync(call, JSON.stringify(process.argv));
+    writeFileSync(`${call}.new`, JSON.stringify({ argv: process.argv, folder: process.cwd(), handed } satisfies Call));
+    renameSync(`${call}.new`, call);
     return false;
   }
   holdsLock = lock;
   rmSync(call, { force: true });
-  watch(profile, (_event, name) => { if (name === 'second-instance') emit('second-instance', {}, process.argv, process.cwd(), null); });
+  watch(profile, (_event, name) => {
+    if (name !== 'second-instance' || !existsSync(call)) return;
+    const { argv, folder, handed: data } = JSON.parse(readFileSync(call, 'utf8')) as Call;
+    rmSync(call);
+    emit('second-instance', {}, argv, folder, data);
+  });
   return true;
 }
 
@@ -55,7 +66,7 @@ export function windowGone(window: { close: () => void }): void {
 
 export const app = {
   on, once, quit, exit, requestSingleInstanceLock,
-  isPackaged: false,
+  isPackaged: packed,
   enableSandbox: () => { if (state.ready) throw new Error('enableSandbox() comes before ready'); state.sandboxed = true; },
   whenReady: () => (launched ??= launchChromium(profile).then((context) => { state.context = context; state.ready = true; })),
   getVersion: () => (JSON.parse(readFileSync('package.json', 'utf8')) as { version: string }).version,
@@ -63,5 +74,10 @@ export const app = {
   getPath: () => profile,
 } satisfies Partial<App>;
 
-process.on('message', (message) => { if (message === 'quit') quit(); });
+process.on('message', (message: 'quit' | { readonly openFile: string }) => {
+  if (message === 'quit') return quit();
+  const event = preventable();
+  emit('open-file', event, message.openFile);
+  if (!event.defaultPrevented) process.stderr.write(`nobody opened ${message.openFile}\n`);
+});
 for (const signal of ['SIGTERM', 'SIGINT'] as const) process.on(signal, quit);

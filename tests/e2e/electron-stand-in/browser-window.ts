@@ -4,19 +4,19 @@ import { emitOnApp, state, windowGone } from './app.ts';
 import { meant, shown } from './addresses.ts';
 import { events, preventable, type Events } from './events.ts';
 import { invoked } from './ipc-main.ts';
-import { BINDING, preloadScript, WINDOW_OPEN_PATH } from './preload-world.ts';
+import { BINDING, HEARD, preloadScript, WINDOW_OPEN_PATH } from './preload-world.ts';
 import { answerRoute } from './protocol.ts';
 import { grantWhatIsNotRefused } from './session.ts';
 
 type OpenHandler = Parameters<WebContents['setWindowOpenHandler']>[0];
 
-function webContentsStandIn() {
+function webContentsStandIn(toPage: (channel: string) => void) {
   const { on, once, emit } = events();
   let openHandler: OpenHandler = () => ({ action: 'allow' });
   return {
     emit,
     decideOpen: (url: string) => openHandler({ url } as never).action,
-    contents: { on, once, setWindowOpenHandler: (handler: OpenHandler) => { openHandler = handler; } } satisfies Partial<WebContents>,
+    contents: { on, once, send: toPage, setWindowOpenHandler: (handler: OpenHandler) => { openHandler = handler; } } satisfies Partial<WebContents>,
   };
 }
 
@@ -26,7 +26,7 @@ export class BrowserWindow {
   readonly once: Events['once'];
   readonly webContents: Partial<WebContents>;
   readonly #emit: Events['emit'];
-  readonly #web = webContentsStandIn();
+  readonly #web = webContentsStandIn((channel) => void this.#tell(channel));
   readonly #page: Promise<Page>;
   #bounds: Electron.Rectangle;
   #loading = '';
@@ -91,6 +91,12 @@ export class BrowserWindow {
     this.#emit('ready-to-show');
   }
 
+  /** A message to the preload that carries nothing. As in Electron it is lost on a page that is not there yet. */
+  async #tell(channel: string): Promise<void> {
+    const page = await this.#page;
+    await page.evaluate(`window.${HEARD}?.(${JSON.stringify(channel)})`).catch(() => undefined);
+  }
+
   reload(): void { void this.#page.then((page) => { this.#loading = page.url(); return page.goto(page.url()); }); }
   close(): void { void this.#page.then((page) => page.close({ runBeforeUnload: true })); }
   show(): void {}
@@ -98,6 +104,7 @@ export class BrowserWindow {
   restore(): void {}
   maximize(): void { this.#maximised = true; }
   isMinimized(): boolean { return false; }
+  isDestroyed(): boolean { return !state.windows.has(this); }
   isMaximized(): boolean { return this.#maximised; }
   getNormalBounds(): Electron.Rectangle { return this.#bounds; }
 }

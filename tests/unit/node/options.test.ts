@@ -30,7 +30,7 @@ describe('the options of npm start', () => {
   });
 
   it('are found by the desktop host among the switches that Chromium takes for itself', () => {
-    expect(optionsAmong(['--disable-gpu', '--demo', '--library=/srv/plugs', '-psn_0_1', 'file.json'])).toEqual({ demo: true, library: '/srv/plugs' });
-    expect(optionsAmong(['--library'])).toEqual({ demo: false, library: undefined });
+    expect(optionsAmong(['--disable-gpu', '--demo', '--library=/srv/plugs', '-psn_0_1', 'file.json'])).toEqual({ demo: true, library: '/srv/plugs', files: ['file.json'] });
+    expect(optionsAmong(['--library'])).toEqual({ demo: false, library: undefined, files: [] });
   });
 });

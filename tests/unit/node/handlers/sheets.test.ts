@@ -10,7 +10,7 @@ describe('a sheet that is read in', () => {
     const { readingId } = valueOf(await handlers['reading.import']({ text: text(sootyThird) }));
     const out = valueOf(await handlers['reading.export']({ id: readingId }));
     expect(JSON.parse(out.text)).toEqual(sootyThird);
-    expect(out.fileName).toBe('workshop-four-2026-03-14.reading.json');
+    expect(out.fileName).toBe('workshop-four-2026-03-14.corenose');
   });
 
   it('stands under its engine as a kept reading with findings', async () => {
@@ -35,6 +35,14 @@ describe('a sheet that is read in', () => {
     const first = valueOf(await handlers['reading.import']({ text: text(sootyThird) }));
     expect(first.known).toBe(false);
     expect(valueOf(await handlers['reading.import']({ text: text(sootyThird) }))).toEqual({ ...first, known: true });
+  });
+
+  it('that the system asked to open is given to the page once, through its channel', async () => {
+    const { handlers, opened } = await testProgram();
+    expect(valueOf(await handlers['reading.opened'](null))).toBeNull();
+    opened.add(['/nowhere/gone.corenose']);
+    expect(valueOf(await handlers['reading.opened'](null))).toEqual({ name: 'gone.corenose', unread: 'missing' });
+    expect(valueOf(await handlers['reading.opened'](null))).toBeNull();
   });
 
   it('is refused with every problem and its path, and nothing is stored', async () => {

@@ -1,7 +1,7 @@
 import { sinceOf } from '../../../../core/followup/since.ts';
 import { timelineOf } from '../../../../core/followup/timeline.ts';
 import { plugPlaces } from '../../../../core/domain/plugs.ts';
-import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Bridge, type EngineRecord, type ReadingRecord } from '../../../../shared/channels.ts';
+import { DEFAULT_SETTINGS, type AppError, type AppInfo, type Bridge, type EngineRecord, type OpenedFile, type ReadingRecord } from '../../../../shared/channels.ts';
 import type { DraftOf, KeptEngineDraft } from '../../../../shared/channels-engine-draft.ts';
 import { CHANNELS, type Channel } from '../../../../shared/channel-names.ts';
 import type { HeatEntryRecord } from '../../../../shared/channels-heat.ts';
@@ -32,6 +32,8 @@ export type FakeHost = {
   readonly engines: Map<string, EngineRecord>;
   readonly readings: Map<string, ReadingRecord>;
   readonly photos: Map<string, PhotoRecord>;
+  /** Files that the system asks to open, in order. */
+  readonly opened: OpenedFile[];
 };
 
 /** A host in memory that keeps the rules of the real one for engines and readings: revisions, conflicts, drafts, removal and restoring. */
@@ -55,6 +57,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     if (record === undefined) return gone('reading');
     return ok(record.state === state ? record : put({ ...record, state, findings, revision: record.revision + 1 }));
   };
+  const opened: OpenedFile[] = [];
   const photoHost = fakePhotos();
   const bridge: Bridge = {
     'app.info': async () => ok(appInfo(library)),
@@ -111,6 +114,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
       const { id } = put({ id: uuid(++ids), engineId, state: 'draft', revision: 1, changedAt: NOW, sheet: parsed.value, pending: {}, findings: null });
       return ok({ engineId, readingId: id, known: false });
     },
+    'reading.opened': async () => ok(opened.shift() ?? null),
     'reading.timeline': async ({ engineId }) => ok(timelineOf([...readings.values()].filter((record) => record.engineId === engineId && record.state === 'kept'))),
     'reading.since': async ({ id }) => { const record = found(id); return record === undefined ? gone('reading') : ok(sinceOf(record.sheet, record.findings)); },
     'reading.export': async ({ id }) => ok({ fileName: 'reading.json', text: JSON.stringify(readings.get(id)?.sheet) }),
@@ -143,5 +147,5 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     const failure = failing[name];
     return failure === undefined ? bridge[name](input) : err(failure);
   }])) as unknown as Bridge;
-  return { bridge: counted, calls, failing, engines, readings, photos: photoHost.photos };
+  return { bridge: counted, calls, failing, engines, readings, opened, photos: photoHost.photos };
 }
