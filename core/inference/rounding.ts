@@ -10,6 +10,9 @@ function thermal({ tooCold, tooHot }: PlugFindings['thermal']): PlugFindings['th
   return { tooCold: cold, inWindow: four(1 - cold - hot), tooHot: hot };
 }
 
+/** What is believed of a plug, at the border. */
+export const roundedPlug = <P extends Pick<PlugFindings, 'belief' | 'thermal'>>(plug: P): P => ({ ...plug, belief: four(plug.belief), thermal: thermal(plug.thermal) });
+
 const followed = (followUp: FollowUp): FollowUp => ({
   ...followUp,
   cures: followUp.cures.map((cure) => ({ ...cure, beliefBefore: four(cure.beliefBefore), beliefNow: four(cure.beliefNow) })),
@@ -18,7 +21,7 @@ const followed = (followUp: FollowUp): FollowUp => ({
 export const rounded = (findings: Findings): Findings => ({
   ...findings,
   ...(findings.followUp !== undefined && { followUp: followed(findings.followUp) }),
-  plugs: findings.plugs.map((plug) => ({ ...plug, belief: four(plug.belief), thermal: thermal(plug.thermal), causes: plug.causes.map(cause) })),
+  plugs: findings.plugs.map((plug) => ({ ...roundedPlug(plug), causes: plug.causes.map(cause) })),
   engine: { ...findings.engine, causes: findings.engine.causes.map(cause) },
   heat: { ...findings.heat, belief: four(findings.heat.belief) },
 });
