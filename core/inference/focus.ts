@@ -1,4 +1,5 @@
 import { Kept } from '../once.ts';
+import { memoryFor } from './memory.ts';
 import { solverOn, type Solution, type Solver } from './posterior.ts';
 import type { Counted } from './screen.ts';
 import { worldProbabilities, type Solved, type SolvedCylinder } from './solved-cylinder.ts';
@@ -67,5 +68,5 @@ export function focusOn({ ground, counted, perSet, cylinders }: Solution): Solve
     });
   });
   const focus: Counted = { sets, places: shareAlike(places) };
-  return solverOn(ground, () => focus);
+  return solverOn({ ...ground, memory: memoryFor(ground.network.knowledge.conditions) }, () => focus);
 }

@@ -20,23 +20,34 @@ export type Memory = {
   readonly weights: (shape: Shape, damping: Damping, own: Damping) => CylinderWeights;
 };
 
-type Seen = readonly { readonly weights: readonly number[] }[];
+type Seen = CylinderEvidence['seen'] | PlugEvidence['seen'];
 
 /** Numbers lists of observations; alike ones bear the same number. */
 function looking(): (seen: Seen) => number {
-  const [weights, numbers, looks] = [new Map<readonly number[], number>(), new WeakMap<Seen, number>(), new Map<string, number>()];
-  const numberOf = (seen: Seen): number => once(looks, seen.map((one) => once(weights, one.weights, () => weights.size)).join(), () => looks.size);
-  return (seen) => once(numbers, seen, () => numberOf(seen));
+  const [numbers, looks] = [new WeakMap<Seen, number>(), new Map<string, number>()];
+  const [said, sayings] = [new WeakMap<readonly number[], number>(), new Map<string, number>()];
+  const sayingOf = ({ finding, weights }: Seen[number]): number => once(said, weights, () => once(sayings, `${finding} ${weights.join()}`, () => sayings.size));
+  return (seen) => once(numbers, seen, () => once(looks, seen.map(sayingOf).join(), () => looks.size));
+}
+
+/** Numbers what was seen on plugs. A fit from which something was taken out again has another scale, so it is another look. */
+function plugLooking(look: (seen: Seen) => number): (plug: PlugEvidence) => number {
+  const numbers = new Map<string, number>();
+  return ({ seen, from = seen }) => (from === seen ? look(seen) : -1 - once(numbers, `${look(seen)} ${look(from)}`, () => numbers.size));
 }
 
 type Own = { readonly causes: readonly OwnCause[]; readonly free: OnPairs };
 
 export function memoryFor(conditions: readonly Condition[]): Memory {
   const look = looking();
-  const fits = new Map<number, PlugFit>();
-  const fit = ({ seen, from }: PlugEvidence): PlugFit =>
-    once(fits, look(seen), () => plugFit(seen, conditions, from && { seen: from, fit: once(fits, look(from), () => plugFit(from, conditions)) }));
-  const [owns, terms] = [new Kept<PlugShape, Damping, Own>(), new Kept<PlugShape, Damping, PlugTerm, number>()];
+  const plugLook = plugLooking(look);
+  const [fits, terms] = [new Map<number, PlugFit>(), new Kept<PlugShape, Damping, PlugTerm, number>()];
+  const whole = (seen: PlugEvidence['seen']): PlugFit => once(fits, look(seen), () => plugFit(seen, conditions));
+  const fit = (plug: PlugEvidence): PlugFit => {
+    const { seen, from = seen } = plug;
+    return from === seen ? whole(seen) : once(fits, plugLook(plug), () => plugFit(seen, conditions, { seen: from, fit: whole(from) }));
+  };
+  const owns = new Kept<PlugShape, Damping, Own>();
   const ownOf = (plug: PlugShape, damping: Damping): Own => {
     const causes = ownCauses(plug.own, damping, conditions);
     return { causes, free: freeOf(plug.absent, causes) };
@@ -52,10 +63,10 @@ export function memoryFor(conditions: readonly Condition[]): Memory {
   const weights = new Kept<Shape, Damping, CylinderWeights, Damping>();
   const looks = new WeakMap<CylinderEvidence, string>();
   return {
-    look: (cylinder) => once(looks, cylinder, () => [look(cylinder.seen), ...cylinder.plugs.map(({ seen }) => look(seen)), ...cylinder.symptoms].join()),
+    look: (cylinder) => once(looks, cylinder, () => [look(cylinder.seen), ...cylinder.plugs.map(plugLook), ...cylinder.symptoms].join()),
     plug: (shape, p, evidence, damping) => {
       const plug = shape.plugs[p] as PlugShape;
-      return terms.once(plug, damping, () => termOf(shape, plug, evidence, damping), look(evidence.seen));
+      return terms.once(plug, damping, () => termOf(shape, plug, evidence, damping), plugLook(evidence));
     },
     found: (shape, seen) => found.once(shape, look(seen), () => foundAt(shape, seen)),
     weights: (shape, damping, own) => weights.once(shape, damping, () => cylinderWeights(shape, damping, own), own),

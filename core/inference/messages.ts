@@ -14,6 +14,7 @@ export class Messages {
   /** Of the row at hand: its first state, the sum of its worlds, and by condition the gains of their second states. */
   private first = -1;
   private row = 0;
+  private paired = false;
   private readonly along: Float64Array;
   private readonly met: Uint8Array;
   private readonly joined: { readonly ks: Uint16Array; readonly gains: Float64Array };
@@ -39,6 +40,7 @@ export class Messages {
     this.none += all;
     this.row += all;
     if (b < 0) return;
+    this.paired = true;
     this.seconds[b] = (this.seconds[b] as number) + all;
     for (let t = starts[b] as number; t < (starts[b + 1] as number); t += 1) {
       const k = ks[t] as number;
@@ -99,19 +101,26 @@ export class Messages {
     }
   }
 
-  /** Closes the row at hand and begins another. */
-  private begin(a: number): void {
-    const { starts, ks, gains } = this.touches;
-    const { along, single, met, first, row } = this;
-    const n = single.length;
-    const [from, to] = first < 0 ? [0, 0] : [starts[first] as number, starts[first + 1] as number];
-    for (let l = 0; l < n; l += 1) {
+  /** What the second states of the row add, alone and through the touches of the first. */
+  private addAlong(from: number, to: number): void {
+    const { ks, gains } = this.touches;
+    const { along, single } = this;
+    for (let l = 0; l < along.length; l += 1) {
       const gain = along[l] as number;
       if (gain === 0) continue;
       single[l] = (single[l] as number) + gain;
       for (let t = from; t < to; t += 1) this.addPair(ks[t] as number, l, (gains[t] as number) * gain);
       along[l] = 0;
     }
+    this.paired = false;
+  }
+
+  /** Closes the row at hand and begins another. */
+  private begin(a: number): void {
+    const { starts, ks, gains } = this.touches;
+    const { single, met, first, row } = this;
+    const [from, to] = first < 0 ? [0, 0] : [starts[first] as number, starts[first + 1] as number];
+    if (this.paired) this.addAlong(from, to);
     for (let t = from; t < to; t += 1) {
       const k = ks[t] as number;
       single[k] = (single[k] as number) + row * (gains[t] as number);

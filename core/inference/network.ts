@@ -7,7 +7,7 @@ import { MOVES, PRIORS, STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause, CauseScope, Knowledge } from '../knowledge/types.ts';
 import { once } from '../once.ts';
 import { applies, holds } from './circumstances.ts';
-import type { Evidence } from './evidence.ts';
+import type { CylinderEvidence, Evidence } from './evidence.ts';
 import { sitesFor, type Site } from './sites.ts';
 
 /** A cause at one place of this engine: the mixture of one carburettor, the rings of cylinder 3, the plug in 2 upper. */
@@ -90,6 +90,23 @@ export function networkFor(knowledge: Knowledge, evidence: Evidence): Network {
   for (const instance of instances) if (instance.cylinders.length === 1) local.get(instance.cylinders[0] as number)?.push(instance);
   return { knowledge, evidence, shared: instances.filter((i) => i.cylinders.length > 1), local };
 }
+
+const alike = <T>(one: readonly T[], other: readonly T[], same: (a: T, b: T) => boolean): boolean =>
+  one.length === other.length && one.every((a, i) => same(a, other[i] as T));
+const equal = <T>(a: T, b: T): boolean => a === b;
+
+const samePlace = (a: Instance, b: Instance): boolean =>
+  a.cause === b.cause && a.id === b.id && a.prior === b.prior && alike(a.cylinders, b.cylinders, equal) && alike(a.plugs, b.plugs, equal);
+
+/** The same plugs, and the same was found on the cylinder, whatever its values. */
+const sameHoles = (a: CylinderEvidence, b: CylinderEvidence): boolean =>
+  a.cylinder === b.cylinder && alike(a.plugs, b.plugs, (one, other) => one.key === other.key) &&
+  alike(a.seen, b.seen, (one, other) => one.finding === other.finding);
+
+/** Whether the same causes can act alike at the same places of two readings, whatever was seen there. */
+export const standsAs = (one: Network, other: Network): boolean =>
+  alike(one.evidence.cylinders, other.evidence.cylinders, sameHoles) && alike(one.shared, other.shared, samePlace) &&
+  [...one.local].every(([cylinder, instances]) => alike(instances, other.local.get(cylinder) ?? [], samePlace));
 
 /** The probability a strength word stands for. */
 export const strengthOf = (link: { readonly strength: keyof typeof STRENGTHS }): number => STRENGTHS[link.strength];

@@ -3,6 +3,7 @@ import { inSentence } from '../domain/words.ts';
 import { CYLINDER_FINDINGS } from '../knowledge/findings.ts';
 import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause, Check } from '../knowledge/types.ts';
+import { once } from '../once.ts';
 import { reportProbability, type Mark } from './appearance.ts';
 import { applies } from './circumstances.ts';
 import { switchedAt } from './cylinder.ts';
@@ -68,13 +69,21 @@ function likelySets(solved: Solved): number[] {
   return [...p.keys()].filter((s) => (p[s] as number) >= NEGLIGIBLE || (shared.first[s] as number) < 0);
 }
 
-/** The likely states of one cylinder, every local cause of weight switched one by one. */
-export function worldsOf(solution: Solution, number: number): World[] {
-  const { evidence, ground, belief, network, cylinders } = solution;
-  const at = evidence.cylinders.findIndex((c) => c.cylinder === number);
-  const { solved, evidence: here, frame: { shape: { shared: reaching } } } = cylinders[at] as SolvedCylinder;
+const worldsKnown = new WeakMap<Solved, readonly World[]>();
+
+/**
+ * The likely states of one cylinder, every local cause of weight switched one by one; those of cylinders that stand and look alike are the very same,
+ * with the causes of one of them.
+ */
+export function worldsOf(solution: Solution, number: number): readonly World[] {
+  const cylinder = solution.cylinders.find(({ evidence }) => evidence.cylinder === number) as SolvedCylinder;
+  return once(worldsKnown, cylinder.solved, () => likelyWorlds(solution, cylinder));
+}
+
+function likelyWorlds({ evidence, ground, belief, network }: Solution, { solved, evidence: here, frame: standing }: SolvedCylinder): World[] {
+  const reaching = standing.shape.shared;
   const { knowledge, local } = network;
-  const frame = ground.framed(reaching, here, local.get(number) ?? [], (i) => belief(i) >= SEEN_APART);
+  const frame = ground.framed(reaching, here, local.get(here.cylinder) ?? [], (i) => belief(i) >= SEEN_APART);
   const { shape } = frame;
   const instances = switchedAt(frame);
   const weighty = instances.map((instance, o) => o < reaching.length || belief(instance) >= SEEN_APART);
@@ -194,6 +203,22 @@ const NEEDS_ANOTHER: readonly string[] = ['swap plug', 'swap lead', 'swap coil',
 const possible = (check: Check, evidence: Evidence): boolean =>
   applies(check.needs, evidence.sheet) && (evidence.cylinders.length > 1 || !('finding' in check.tells && NEEDS_ANOTHER.includes(check.tells.finding)));
 
+type Choices = Decided & { readonly gains: Map<Check, Gain> };
+
+const chosen = new WeakMap<readonly World[], Map<string, Choices>>();
+
+/** The same question about the same worlds is weighed once. */
+function choicesFor(worlds: readonly World[], answers: (cause: Cause) => boolean): Choices {
+  const causes = new Set(worlds.flatMap((world) => world.causes.map(({ cause }) => cause)));
+  const key = [...causes].filter(answers).map(({ id }) => id).join();
+  const known = once(chosen, worlds, () => new Map<string, Choices>());
+  return once(known, key, () => ({ ...decided(worlds, answers), gains: new Map<Check, Gain>() }));
+}
+
+const gainIn = (choices: Choices, check: Check): Gain =>
+  once(choices.gains, check, () =>
+    gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding, choices.causes) : inspectionOutcomes(check.tells, choices.causes), choices));
+
 export type Question = {
   readonly checks: readonly Check[];
   readonly worlds: readonly World[];
@@ -213,13 +238,10 @@ export const worth = ({ gainBits, effortMinutes }: Pick<NextCheck, 'gainBits' | 
 
 /** Checks for one cylinder, the most telling a minute first. */
 export function nextChecks({ checks, worlds, answers, cylinder, evidence, scope }: Question): NextCheck[] {
-  const choices = decided(worlds, answers);
+  const choices = choicesFor(worlds, answers);
   return checks
     .filter((check) => check.scope === scope && possible(check, evidence) && !made(check, cylinder, evidence))
-    .map((check) => ({
-      check,
-      gain: gainOf('finding' in check.tells ? findingOutcomes(check.tells.finding, choices.causes) : inspectionOutcomes(check.tells, choices.causes), choices),
-    }))
+    .map((check) => ({ check, gain: gainIn(choices, check) }))
     .filter(({ gain }) => gain.turns && gain.bits >= LEAST_GAIN)
     .map(({ check, gain }): NextCheck => ({
       id: check.id,

@@ -97,11 +97,16 @@ function addExact(sum: Sum, { fit, damping, free }: PlugSum, worth: OnPairs): vo
   }
 }
 
+/** A share below this is rounding. */
+const NOTHING = 1e-14;
+
 function scaled({ none, single, pair }: Sum): PlugBelief {
+  const sum = none + single.reduce((a, b) => a + b, 0) + pair.reduce((a, b) => a + b, 0);
   let all = Math.max(0, none);
   for (const list of [single, pair])
     for (let at = 0; at < list.length; at += 1) {
-      list[at] = Math.max(0, list[at] as number);
+      const share = list[at] as number;
+      list[at] = share > NOTHING * sum ? share : 0;
       all += list[at] as number;
     }
   for (const list of [single, pair]) for (let at = 0; at < list.length; at += 1) list[at] = (list[at] as number) / all;

@@ -1,11 +1,12 @@
+import type { Knowledge } from '../knowledge/types.ts';
 import { Kept, once } from '../once.ts';
 import { framing, quietInBase, stateWeights, type Framing } from './cylinder.ts';
 import type { CylinderEvidence, Evidence } from './evidence.ts';
 import { localBelief } from './local-belief.ts';
 import { memoryFor, type Memory } from './memory.ts';
-import type { Instance, Network } from './network.ts';
+import { standsAs, type Instance, type Network } from './network.ts';
 import { causeBeliefs, rosterOf, type Roster } from './roster.ts';
-import { screening, type Counted, type Place } from './screen.ts';
+import { screening, type Counted, type Place, type Screening } from './screen.ts';
 import { partsFor, weighing, type Parts, type Solved, type SolvedCylinder, type Weighed } from './solved-cylinder.ts';
 import { massUpToTwo, type StateSets, type Worlds } from './state-sets.ts';
 import { switchFor, type Switch } from './states.ts';
@@ -35,10 +36,12 @@ export type Ground = {
   readonly shared: readonly Switch[];
   readonly roster: Roster;
   readonly places: readonly Place[];
+  readonly screened: Screening;
 };
 
-function groundFor(network: Network): Ground {
+function newGround(network: Network): Ground {
   const { conditions } = network.knowledge;
+  const memory = memoryFor(conditions);
   const shared = network.shared.map((instance) => switchFor(instance, conditions));
   const framed = framing(conditions);
   const known = new Map<string, Int16Array>();
@@ -49,17 +52,32 @@ function groundFor(network: Network): Ground {
     const localOf = once(known, here.join(), () => Int16Array.from(shared.flatMap(({ others }, o) => others.map(() => (here[o] === true ? next++ : -1)))));
     return { frame: framed(shared.filter((_, o) => here[o]), evidence, network.local.get(evidence.cylinder) ?? []), localOf };
   };
-  return { network, memory: memoryFor(conditions), framed, shared, roster: rosterOf(shared), places: network.evidence.cylinders.map(placeOf) };
+  const places = network.evidence.cylinders.map(placeOf);
+  return { network, memory, framed, shared, roster: rosterOf(shared), places, screened: screening(network.knowledge, memory) };
+}
+
+/** Where the ground for one engine lies, and how many readings it has served. */
+const last = new WeakMap<Knowledge, { readonly ground: Ground; served: number }>();
+/** What was worked out for older readings is let go after so many; each may need a megabyte. */
+const MOST_READINGS = 40;
+
+/** The ground of the reading before serves again when all causes stand as they did, so that a reading is quickly read again with one thing changed. */
+function groundFor(network: Network): Ground {
+  const before = last.get(network.knowledge);
+  if (before !== undefined && before.served < MOST_READINGS && standsAs(before.ground.network, network)) {
+    before.served += 1;
+    return { ...before.ground, network };
+  }
+  const ground = newGround(network);
+  last.set(network.knowledge, { ground, served: 1 });
+  return ground;
 }
 
 /** Every cylinder weighed among the counted sets. */
 type Engine = { readonly ground: Ground; readonly counted: Counted; readonly parts: Parts; readonly weighed: readonly Weighed[] };
 
-/**
- * Weight of every counted set of shared states, by part of the symptom sum: what the priors give and all cylinders.
- * @param but a cylinder that is left out; -1 for none
- */
-function weightsOf({ ground: { network, roster }, counted: { sets, places }, parts, weighed }: Engine, but: number): Float64Array[] {
+/** By part of the symptom sum: weight of every counted set of shared states by the priors alone, then with one cylinder more each time. */
+function buildUp({ ground: { network, roster }, counted: { sets, places }, parts, weighed }: Engine): Float64Array[][] {
   const size = sets.first.length;
   return parts.all.map(({ coefficient, taken }, part) => {
     const damping = dampingFor(network.knowledge, taken);
@@ -70,15 +88,29 @@ function weightsOf({ ground: { network, roster }, counted: { sets, places }, par
       const [a, b] = [sets.first[s] as number, sets.second[s] as number];
       weights[s] = before * (a < 0 ? 1 : (prior[a] as number)) * (b < 0 ? 1 : (prior[b] as number));
     }
-    weighed.forEach(({ sums }, c) => {
-      if (c !== but) multiply(weights, sums[part] as Float64Array, places[c]?.setOf as Uint32Array);
-    });
-    return weights;
+    const steps = [weights];
+    weighed.forEach(({ sums }, c) => { steps.push(multiplied(steps[c] as Float64Array, sums[part] as Float64Array, places[c]?.setOf as Uint32Array)); });
+    return steps;
   });
 }
 
-function multiply(weights: Float64Array, sum: Float64Array, setOf: Uint32Array): void {
-  for (let s = 0; s < weights.length; s += 1) weights[s] = (weights[s] as number) * (sum[setOf[s] as number] as number);
+/** By part and cylinder, what all others give: those before it, from the build-up, and those after. */
+function othersOf({ counted: { places }, weighed }: Engine, steps: readonly (readonly Float64Array[])[]): Float64Array[][] {
+  return steps.map((before, part) => {
+    const others: Float64Array[] = [];
+    let after = new Float64Array((before[0] as Float64Array).length).fill(1);
+    for (let c = weighed.length - 1; c >= 0; c -= 1) {
+      others[c] = (before[c] as Float64Array).map((weight, s) => weight * (after[s] as number));
+      after = multiplied(after, weighed[c]?.sums[part] as Float64Array, places[c]?.setOf as Uint32Array);
+    }
+    return others;
+  });
+}
+
+function multiplied(weights: Float64Array, sum: Float64Array, setOf: Uint32Array): Float64Array<ArrayBuffer> {
+  const product = new Float64Array(weights.length);
+  for (let s = 0; s < product.length; s += 1) product[s] = (weights[s] as number) * (sum[setOf[s] as number] as number);
+  return product;
 }
 
 function sumOf(byPart: readonly Float64Array[]): { readonly perSet: Float64Array; readonly all: number } {
@@ -104,17 +136,23 @@ function stateBeliefs({ states }: Roster, { first, second }: StateSets, { perSet
 
 /** What the counted sets weigh, with all cylinders or all but one; where only one cylinder differs from those of `base`, what the others give is taken over. */
 class Products {
+  /** By part, what the priors and all cylinders give to each counted set. */
   readonly all: readonly Float64Array[];
   private readonly engine: Engine;
-  private readonly others = new Map<number, readonly Float64Array[]>();
   private readonly base: Products | undefined;
   private readonly changed: number;
+  private steps: Float64Array[][] | undefined;
+  private others: Float64Array[][] | undefined;
 
   constructor(engine: Engine, base: Products | undefined) {
     this.engine = engine;
     this.base = base;
     this.changed = base === undefined ? -1 : base.onlyChange(engine);
-    this.all = this.changed < 0 ? weightsOf(engine, -1) : this.withChanged();
+    this.all = this.changed < 0 ? this.built.map((steps) => steps.at(-1) as Float64Array) : this.withChanged();
+  }
+
+  private get built(): Float64Array[][] {
+    return (this.steps ??= buildUp(this.engine));
   }
 
   /** The one cylinder that differs; -1 where it is not one, or more than cylinders differ. */
@@ -127,16 +165,15 @@ class Products {
 
   private withChanged(): Float64Array[] {
     const { counted, weighed } = this.engine;
-    return this.without(this.changed).map((rest, part) => {
-      const weights = Float64Array.from(rest);
-      multiply(weights, weighed[this.changed]?.sums[part] as Float64Array, counted.places[this.changed]?.setOf as Uint32Array);
-      return weights;
-    });
+    return this.without(this.changed).map((rest, part) =>
+      multiplied(rest, weighed[this.changed]?.sums[part] as Float64Array, counted.places[this.changed]?.setOf as Uint32Array));
   }
 
   /** By part, what the priors and all other cylinders give to each counted set. */
-  without(c: number): readonly Float64Array[] {
-    return once(this.others, c, () => (this.base !== undefined && c === this.changed ? this.base.without(c) : weightsOf(this.engine, c)));
+  without(c: number): Float64Array[] {
+    if (this.base !== undefined && c === this.changed) return this.base.without(c);
+    this.others ??= othersOf(this.engine, this.built);
+    return this.others.map((of) => of[c] as Float64Array);
   }
 
   /** The same to each shared set of one cylinder, divided by the total. */
@@ -168,6 +205,7 @@ export function solverOn(ground: Ground, counting: (evidence: Evidence) => Count
   const neglectedMass = 1 - massUpToTwo(shared.map(({ base }) => 1 - base.chance));
   const weigh = weighing(network.knowledge, memory);
   const causes = new Map(shared.map(({ instance }, o) => [instance.id, o]));
+  const cylinderAt = new Map(network.evidence.cylinders.map(({ cylinder }, c) => [cylinder, c]));
   let base: Products | undefined;
   return (evidence) => {
     const parts = partsFor(evidence);
@@ -185,7 +223,7 @@ export function solverOn(ground: Ground, counting: (evidence: Evidence) => Count
     const sharedBelief = (o: number): number => (beliefs ??= causeBeliefs(roster, stateBeliefs(roster, counted.sets, sum)))[o] as number;
     const belief = ({ id, cylinders: [number] }: Instance): number => {
       const o = causes.get(id);
-      const local = (): number => localBelief(cylinders.find((c) => c.evidence.cylinder === number) as SolvedCylinder, id);
+      const local = (): number => localBelief(cylinders[cylinderAt.get(number as number) as number] as SolvedCylinder, id);
       return Math.min(1, Math.max(0, o === undefined ? local() : sharedBelief(o)));
     };
     return { network, ground, evidence, counted, perSet: () => sum.perSet.map((w) => w / sum.all), belief, cylinders, neglectedMass };
@@ -198,6 +236,5 @@ export function solverOn(ground: Ground, counting: (evidence: Evidence) => Count
  */
 export function solverFor(network: Network): Solver {
   const ground = groundFor(network);
-  const screened = screening(network.knowledge, ground.memory);
-  return solverOn(ground, (evidence) => screened(ground.roster, ground.places, evidence));
+  return solverOn(ground, (evidence) => ground.screened(ground.roster, ground.places, evidence));
 }

@@ -74,8 +74,8 @@ function priorWeights(roster: Roster, damping: Damping): Weights {
   return { none: 1, single, pairs };
 }
 
-/** Multiplies one cylinder into the weights of the engine's sets. */
-function multiplyIn(weights: Weights, { ends, offsets }: Roster, here: Rows, { localOf, frame }: Place): void {
+/** Multiplies cylinders into the weights of the engine's sets: so many that stand and look alike. */
+function multiplyIn(weights: Weights, { ends, offsets }: Roster, here: Rows, { localOf, frame }: Place, times: number): void {
   const { single, pairs } = weights;
   const n = single.length;
   const local = frame.shape.roster.offsets;
@@ -87,11 +87,13 @@ function multiplyIn(weights: Weights, { ends, offsets }: Roster, here: Rows, { l
     for (let b = ends[a] as number; b < n; b += 1) {
       const second = localOf[b] as number;
       const weight = second < 0 ? alone : first < 0 ? (here.single[second] as number) : (here.pairs[row + second] as number);
-      pairs[offset + b] = (pairs[offset + b] as number) * weight;
+      let all = pairs[offset + b] as number;
+      for (let i = 0; i < times; i += 1) all *= weight;
+      pairs[offset + b] = all;
     }
-    single[a] = (single[a] as number) * alone;
+    single[a] = (single[a] as number) * alone ** times;
   }
-  weights.none *= here.none;
+  weights.none *= here.none ** times;
 }
 
 /** What is left out weighs together at most this share of everything, felt symptoms aside. */
@@ -179,9 +181,14 @@ export function screening(knowledge: Knowledge, memory: Memory): Screening {
     const weights = priorWeights(roster, damping);
     const rows = cylinders.map((evidence, c) => {
       const { shape } = (places[c] as Place).frame;
-      const here = known.once(shape, memory.look(evidence), () => rowsOf(shape, ready(shape, evidence, damping)), damping);
-      multiplyIn(weights, roster, here, places[c] as Place);
-      return here;
+      return known.once(shape, memory.look(evidence), () => rowsOf(shape, ready(shape, evidence, damping)), damping);
+    });
+    const met = new Kept<Rows, Int16Array, { readonly place: Place; times: number }>();
+    const counts = rows.map((here, c) => met.once(here, (places[c] as Place).localOf, () => ({ place: places[c] as Place, times: 0 })));
+    for (const count of counts) count.times += 1;
+    rows.forEach((here, c) => {
+      const { place, times } = counts[c] as (typeof counts)[number];
+      if (place === places[c]) multiplyIn(weights, roster, here, place, times);
     });
     const limit = threshold(weights);
     const sets = heavy(weights, roster, limit);

@@ -21,15 +21,18 @@ const SECOND = 0.35;
 
 /** Belief in each judgement; a set of two conditions counts for both of their judgements. */
 function verdictBeliefs(belief: PlugBelief, conditions: readonly Condition[]): ReadonlyMap<Verdict, number> {
-  const sums = new Map<Verdict, number>(VERDICTS.filter((v) => v !== 'undetermined').map((v) => [v, 0]));
-  const add = (verdict: Verdict, p: number): unknown => sums.set(verdict, Math.min(1, (sums.get(verdict) ?? 0) + p));
+  const called = VERDICTS.filter((v) => v !== 'undetermined');
+  const normal = called.indexOf('normal');
+  const of = conditions.map(({ verdict }) => called.indexOf(verdict));
+  const sums = new Float64Array(called.length);
+  const add = (verdict: number, p: number): void => { sums[verdict] = (sums[verdict] as number) + p; };
   forEachConditionSet(belief, (i, j, p) => {
-    const [first, second] = [conditions[i]?.verdict ?? 'normal', conditions[j]?.verdict ?? 'normal'];
-    if (first === 'normal' && second === 'normal') add('normal', p);
-    if (first !== 'normal') add(first, p);
-    if (second !== 'normal' && second !== first) add(second, p);
+    const [first, second] = [of[i] ?? normal, of[j] ?? normal];
+    if (first === normal && second === normal) add(normal, p);
+    if (first !== normal) add(first, p);
+    if (second !== normal && second !== first) add(second, p);
   });
-  return sums;
+  return new Map(called.map((verdict, at) => [verdict, Math.min(1, sums[at] as number)]));
 }
 
 /** The likeliest condition of those that are called so. */
@@ -44,10 +47,10 @@ function likeliest(verdict: Verdict, belief: PlugBelief, conditions: readonly Co
 
 function thermalOf(belief: PlugBelief, conditions: readonly Condition[]): PlugVerdict['thermal'] {
   let [tooCold, tooHot] = [0, 0];
+  const states = conditions.map(({ thermal }) => thermal);
   forEachConditionSet(belief, (i, j, p) => {
-    const states = [conditions[i]?.thermal, conditions[j]?.thermal];
-    if (states.includes('hot')) tooHot += p;
-    else if (states.includes('cold')) tooCold += p;
+    if (states[i] === 'hot' || states[j] === 'hot') tooHot += p;
+    else if (states[i] === 'cold' || states[j] === 'cold') tooCold += p;
   });
   return { tooCold, inWindow: Math.max(0, 1 - tooHot - tooCold), tooHot };
 }
