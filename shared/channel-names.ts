@@ -10,7 +10,7 @@ export const CHANNELS = [
   'heat.record', 'heat.add', 'heat.remove', 'heat.restore',
   'photo.list', 'photo.get', 'photo.ofEngine', 'photo.library', 'photo.place', 'photo.remove', 'photo.restore', 'photo.measure', 'photo.mark', 'photo.check',
   'shop.list', 'shop.save', 'shop.remove', 'shop.restore', 'shop.import', 'shop.export',
-  'diagnose',
+  'first-look', 'diagnose',
 ] as const;
 export type Channel = (typeof CHANNELS)[number];
 

@@ -7,6 +7,7 @@ import { photoChannels } from './channels-photo.ts';
 import { shopChannels } from './channels-shop.ts';
 import { engine } from './formats/engine.ts';
 import { findings } from './formats/findings.v1.ts';
+import { firstLook } from './formats/first-look.ts';
 import { readingSheet } from './formats/reading-sheet.v1.ts';
 import { record, text, type Problem } from './formats/strict.ts';
 import type { Result } from './result.ts';
@@ -116,6 +117,8 @@ export const channels = {
   ...heatChannels,
   ...photoChannels,
   ...shopChannels,
+  /** What is decided of a sheet, long before it is explained. */
+  'first-look': { input: record({ sheet: readingSheet }), output: firstLook },
   diagnose: { input: record({ sheet: readingSheet }), output: findings },
 } as const satisfies Record<Channel, { input: z.ZodType; output: z.ZodType }>;
 

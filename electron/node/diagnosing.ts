@@ -1,9 +1,11 @@
 import { createHash } from 'node:crypto';
 import { diagnose, type Given } from '../../core/inference/diagnose.ts';
+import { firstLook } from '../../core/inference/first-look.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { Knowledge } from '../../core/knowledge/types.ts';
 import { withShopLines } from '../../core/shop-lines/with-shop-lines.ts';
 import type { Findings } from '../../shared/formats/findings.v1.ts';
+import type { FirstLook } from '../../shared/formats/first-look.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../shared/formats/shop-lines.v1.ts';
 
@@ -26,3 +28,6 @@ function givenWith(lines: readonly ShopLine[]): Given {
 
 /** The findings for a sheet, from the knowledge this program carries and the lines of a workshop that can be taken. The same in every host. */
 export const diagnoseSheet = (sheet: ReadingSheet, lines: readonly ShopLine[] = []): Findings => diagnose(sheet, givenWith(lines));
+
+/** What is decided of a sheet, by the same knowledge and lines, long before it is explained. */
+export const firstLookAt = (sheet: ReadingSheet, lines: readonly ShopLine[] = []): FirstLook => firstLook(sheet, givenWith(lines));

@@ -5,7 +5,7 @@ import { KNOWLEDGE } from '../../core/knowledge/index.ts';
 import type { AppInfo, LibraryState } from '../../shared/channels.ts';
 import { fillWithSeeds } from './demo.ts';
 import { showDemoPhotos } from './demo-photos.ts';
-import { diagnoseSheet, KNOWLEDGE_VERSION } from './diagnosing.ts';
+import { diagnoseSheet, firstLookAt, KNOWLEDGE_VERSION } from './diagnosing.ts';
 import { openDoor, type Door } from './door.ts';
 import { handlersFor } from './handlers/index.ts';
 import { answerPhotos, type PhotoAnswer, type PhotoAsked } from './photo-route.ts';
@@ -52,7 +52,9 @@ export async function openProgram({ host, version, folder, kind, log, seeds, ope
   const desk = new PhotoDesk({ shelf, clock, newId: randomUUID, reader });
   await desk.tidy();
   reader.warm();
-  const handlers = handlersFor({ shelf, clock, newId: randomUUID, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, opened, about });
+  const handlers = handlersFor({
+    shelf, clock, newId: randomUUID, firstLook: firstLookAt, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, opened, about,
+  });
   const withPhotos = async (): Promise<void> => {
     if (shelf.state().kind !== 'demo' || !shelf.writable().ok) return;
     const { SEEDS } = await import('../../seeds/index.ts');

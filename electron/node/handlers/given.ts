@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Knowledge } from '../../../core/knowledge/types.ts';
 import type { AppError, AppInfo } from '../../../shared/channels.ts';
 import type { Findings } from '../../../shared/formats/findings.v1.ts';
+import type { FirstLook } from '../../../shared/formats/first-look.ts';
 import type { ReadingSheet } from '../../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../../shared/formats/shop-lines.v1.ts';
 import type { Result } from '../../../shared/result.ts';
@@ -15,6 +16,7 @@ export type Given = {
   readonly shelf: LibraryShelf;
   readonly clock: () => Date;
   readonly newId: () => string;
+  readonly firstLook: (sheet: ReadingSheet, lines: readonly ShopLine[]) => FirstLook;
   readonly diagnose: (sheet: ReadingSheet, lines: readonly ShopLine[]) => Findings;
   readonly knowledge: Knowledge;
   readonly photos: PhotoDesk;

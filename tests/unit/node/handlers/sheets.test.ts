@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { diagnoseSheet, firstLookAt } from '../../../../electron/node/diagnosing.ts';
+import { openDoor } from '../../../../electron/node/door.ts';
 import { sootyThird, fourCylinder } from '../../../fixtures/plain-sheets.ts';
 import { testProgram, valueOf } from '../../../fixtures/test-program.ts';
 
@@ -51,5 +53,22 @@ describe('a sheet that is read in', () => {
     expect(await handlers['reading.import']({ text: text(wrong) })).toMatchObject({ ok: false, error: { code: 'bad-request', problems: [{ path: 'engine.colour', message: expect.stringContaining('allowed are name') as string }, { path: 'plugs.0.cylinder', message: 'there is no cylinder 9; allowed are 1 to 4' }] } });
     expect(await handlers['reading.import']({ text: '{"a": }' })).toEqual({ ok: false, error: { code: 'bad-request', problems: [{ path: '', message: 'not JSON: value expected at line 1, column 7' }] } });
     expect(valueOf(await handlers['engine.list'](null))).toEqual([]);
+  });
+});
+
+describe('a first look at a sheet that is in no library', () => {
+  it('decides what its findings decide', async () => {
+    const { handlers } = await testProgram({ firstLook: firstLookAt, diagnose: diagnoseSheet });
+    const { plugs, heat, stop } = valueOf(await handlers['first-look']({ sheet: sootyThird }));
+    const findings = valueOf(await handlers.diagnose({ sheet: sootyThird }));
+    expect(plugs.map(({ cylinder, verdict }) => [cylinder, verdict])).toEqual([[1, 'normal'], [2, 'normal'], [3, 'dry carbon fouling'], [4, 'normal']]);
+    expect(findings.plugs).toMatchObject(plugs);
+    expect(findings).toMatchObject({ heat, stop });
+  });
+
+  it('is refused at the door with the place of what is wrong', async () => {
+    const { handlers } = await testProgram();
+    const answer = await openDoor(handlers, () => undefined).call('first-look', { sheet: { ...sootyThird, plugs: [{ cylinder: 9 }] } }, true);
+    expect(answer).toEqual({ ok: false, error: { code: 'bad-request', problems: [{ path: 'sheet.plugs.0.cylinder', message: 'there is no cylinder 9; allowed are 1 to 4' }] } });
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { diagnoseSheet } from '../../../../electron/node/diagnosing.ts';
+import { diagnoseSheet, firstLookAt } from '../../../../electron/node/diagnosing.ts';
 import type { Input } from '../../../../shared/channels.ts';
 import { fourCylinder, sootyThird } from '../../../fixtures/plain-sheets.ts';
 import { testProgram, valueOf } from '../../../fixtures/test-program.ts';
@@ -62,10 +62,14 @@ describe('the lines of a workshop', () => {
     expect(valueOf(await handlers['shop.list'](null))).toEqual([]);
   });
 
-  it('are given to every diagnosis, of a sheet, of a reading that is kept and of one that is read in', async () => {
+  it('are given to every first look and diagnosis, of a sheet, of a reading that is kept and of one that is read in', async () => {
     const seen: number[] = [];
-    const { handlers } = await testProgram({ diagnose: (sheet, lines) => { seen.push(lines.length); return diagnoseSheet(sheet, lines); } });
+    const { handlers } = await testProgram({
+      firstLook: (sheet, lines) => { seen.push(lines.length); return firstLookAt(sheet, lines); },
+      diagnose: (sheet, lines) => { seen.push(lines.length); return diagnoseSheet(sheet, lines); },
+    });
     valueOf(await handlers['shop.save'](stored));
+    valueOf(await handlers['first-look']({ sheet: sootyThird }));
     const { knowledge } = valueOf(await handlers.diagnose({ sheet: sootyThird }));
     expect(knowledge.shopLines).toMatchObject([{ because: stored.because }]);
     expect(knowledge.digest).not.toBe(diagnoseSheet(sootyThird).knowledge.digest);
@@ -73,7 +77,7 @@ describe('the lines of a workshop', () => {
     const { id } = valueOf(await handlers['reading.start']({ engineId }));
     valueOf(await handlers['reading.keep']({ id }));
     valueOf(await handlers['reading.import']({ text: JSON.stringify(sootyThird) }));
-    expect(seen).toEqual([1, 1, 1]);
+    expect(seen).toEqual([1, 1, 1, 1]);
   });
 
   it('that took part stand in the findings that were kept, also when they are removed', async () => {
