@@ -37,6 +37,9 @@ export type Program = {
   readonly close: () => Promise<void>;
 };
 
+/** How sheets are judged. */
+const JUDGING = { firstLook: firstLookAt, diagnose: diagnoseSheet, knowledge: KNOWLEDGE };
+
 /** The program behind a page: libraries, handlers and the door, with the real clock, ids and knowledge. */
 export async function openProgram({ host, version, folder, kind, log, seeds, opened = openedFiles(), startPhotoProcess }: ProgramGiven): Promise<Program> {
   const clock = (): Date => new Date();
@@ -52,9 +55,7 @@ export async function openProgram({ host, version, folder, kind, log, seeds, ope
   const desk = new PhotoDesk({ shelf, clock, newId: randomUUID, reader });
   await desk.tidy();
   reader.warm();
-  const handlers = handlersFor({
-    shelf, clock, newId: randomUUID, firstLook: firstLookAt, diagnose: diagnoseSheet, knowledge: KNOWLEDGE, photos: desk, opened, about,
-  });
+  const handlers = handlersFor({ shelf, clock, newId: randomUUID, photos: desk, opened, about, ...JUDGING });
   const withPhotos = async (): Promise<void> => {
     if (shelf.state().kind !== 'demo' || !shelf.writable().ok) return;
     const { SEEDS } = await import('../../seeds/index.ts');
