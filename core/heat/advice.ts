@@ -82,7 +82,7 @@ function barsOnHotter({ plugs, stopped, barring, bars }: HeatGrounds): string[] 
 
 /** Steps already taken from the specified heat value in the given direction. */
 function alreadyStepped(sheet: ReadingSheet, direction: 1 | -1): boolean {
-  return sheet.plugs.some((plug) => (plug.fitted?.heatStepsFromSpecified ?? 0) * direction > 0);
+  return sheet.plugs.some((plug) => Math.sign(plug.fitted?.heatStepsFromSpecified ?? 0) === direction);
 }
 
 function hotter(grounds: HeatGrounds): Advice | undefined {

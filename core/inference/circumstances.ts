@@ -90,7 +90,7 @@ export function applies(needs: Needs | undefined, { engine, conditions }: Readin
     fits(engine.mixture?.kind, needs.mixture),
     fits(engine.ignition?.kind, needs.ignition),
     fits(engine.use, needs.use),
-    !(needs.notUse ?? []).includes(engine.use),
+    needs.notUse?.includes(engine.use) !== true,
     fits(engine.aspiration, needs.aspiration && [needs.aspiration]),
     fits(engine.cooling, needs.cooling && [needs.cooling]),
     fits(conditions?.fuel, needs.fuel),

@@ -72,7 +72,7 @@ const exactly = <F extends string>(
 
 function banded<F extends string>(band: Banded<F>, values: readonly string[], path: string): Observation<F> {
   const weights = values.map((value) => band.weights[value] ?? 0);
-  const value = values[weights.indexOf(Math.max(...weights))] ?? '';
+  const value = values[weights.indexOf(Math.max(...weights))] as string;
   return { path, finding: band.finding, value, sure: true, weights, words: band.shown };
 }
 

@@ -46,7 +46,7 @@ const MOST_NAMED = 6;
 function whereWords(evidence: Evidence, placed: readonly Placed[]): string {
   const places = [...new Set(placed.map(({ where }) => where))];
   if (places.length <= MOST_NAMED) return placesWords(places);
-  const plugs = placed.every(({ plug }) => plug);
+  const [{ plug: plugs }] = placed as [Placed];
   const all = (plugs ? evidence.cylinders.flatMap((c) => c.plugs) : evidence.cylinders).filter(({ seen }) => seen.length > 0);
   return `${places.length} of ${all.length} ${plugs ? 'plugs' : 'cylinders'}`;
 }

@@ -38,7 +38,7 @@ export function stopLines(stops: readonly Stop[]): Findings['stop'] {
     const fired = stops.filter((stop) => stop.rule === rule);
     if (!placed(rule)) return { rule: rule.id, why: rule.words };
     const where = sentenceStart(placesWords(fired.flatMap(({ plugs }) => plugs.map(({ place }) => placeWords(place)))));
-    return { rule: rule.id, ...(fired.length === 1 && { cylinder: fired[0]?.cylinder }), why: `${where}: ${rule.words}` };
+    return { rule: rule.id, ...(fired.length === 1 && { cylinder: (fired[0] as Stop).cylinder }), why: `${where}: ${rule.words}` };
   });
 }
 

@@ -98,10 +98,11 @@ describe('a circumstance of plugs', () => {
     const short = (reachMm: number): Truth => is('shorter reach', fitted({ reachMm }), { reachMm: 19 });
     expect([20.1, 20, 17].map(long)).toEqual([true, false, false]);
     expect([17.9, 18, 21].map(short)).toEqual([true, false, false]);
-    expect([is('longer reach', fitted({ reachMm: 19 })), is('longer reach', fitted({}), { reachMm: 19 })]).toEqual([undefined, undefined]);
-    expect([is('shorter reach', fitted({ reachMm: 9 })), is('shorter reach', fitted({}), { reachMm: 19 })]).toEqual([undefined, undefined]);
+    for (const how of ['longer reach', 'shorter reach', 'other seat'] as const) {
+      expect(is(how, fitted({ reachMm: 40, seat: 'conical' }))).toBeUndefined();
+      for (const one of [{}, undefined]) expect(is(how, fitted(one), { reachMm: 19, seat: 'gasket' })).toBeUndefined();
+    }
     expect([is('other seat', fitted({ seat: 'conical' }), { seat: 'gasket' }), is('other seat', fitted({ seat: 'gasket' }), { seat: 'gasket' })]).toEqual([true, false]);
-    expect([is('other seat', fitted({ seat: 'conical' })), is('other seat', fitted({}), { seat: 'gasket' })]).toEqual([undefined, undefined]);
   });
 
   it('holds where all plugs agree that say it at all', () => {
@@ -128,7 +129,13 @@ describe('a cause or check', () => {
   });
 
   it('that needs nothing exists everywhere', () => {
-    expect([applies(undefined, sheetOf()), applies({}, sheetOf())]).toEqual([true, true]);
+    const full = sheetOf({
+      engine: {
+        use: 'marine', cylinders: 4, cycle: 'four-stroke', aspiration: 'natural', cooling: 'liquid', plugsPerCylinder: 2, mixture: { kind: 'carburettor' }, ignition: { kind: 'magneto' },
+      },
+      conditions: { fuel: 'petrol' },
+    });
+    for (const sheet of [full, sheetOf()]) expect([applies(undefined, sheet), applies({}, sheet)]).toEqual([true, true]);
   });
 
   it('is not ruled out by what was not recorded', () => {

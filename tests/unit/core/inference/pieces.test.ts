@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { evidenceOf, type Evidence } from '../../../../core/inference/evidence.ts';
 import { piecesOf, type Piece } from '../../../../core/inference/pieces.ts';
 import type { ReadingSheet, Tip } from '../../../../shared/formats/reading-sheet.v1.ts';
@@ -11,8 +11,12 @@ const sheet = sheetOf({
   cylinderChecks: [{ cylinder: 1, spark: 'weak', borescope: 'clean' }],
   symptoms: [{ what: 'oil use' }, { what: 'misfire', cylinder: 2 }], symptomsAbsent: ['surging'],
 });
-const evidence = evidenceOf(sheet);
-const pieces = piecesOf(evidence, [1]);
+let evidence: Evidence;
+let pieces: readonly Piece[];
+beforeEach(() => {
+  evidence = evidenceOf(sheet);
+  pieces = piecesOf(evidence, [1]);
+});
 const wordsOf = (all: readonly Piece[], kind?: Piece['kind']): string[] => all.filter((piece) => kind === undefined || piece.kind === kind).map(({ words }) => words);
 const piece = (words: string, of: readonly Piece[] = pieces): Piece => of.find((one) => one.words === words)!;
 

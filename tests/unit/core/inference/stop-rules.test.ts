@@ -16,6 +16,10 @@ const knock: Term = { symptom: 'knock under load' };
 const boosted: Term = { circumstance: { aspiration: 'boosted' } };
 const onCylinders = (...numbers: number[]): ReadingSheet['plugs'] => numbers.map((cylinder) => ({ cylinder, tip: { centreElectrode: 'melted' } }));
 
+const oneOfTwo: Partial<ReadingSheet> = {
+  engine: { use: 'road', cylinders: 2, plugsPerCylinder: 2 }, plugs: [{ cylinder: 2, position: 'lower', tip: { centreElectrode: 'melted' } }],
+};
+
 const placesOf = (rules: readonly StopRule[], sheet: Partial<ReadingSheet>): [number, string[]][] =>
   stopsFor(rules, evidenceOf(sheetOf(sheet))).map(({ cylinder, plugs }) => [cylinder, plugs.map(({ key }) => key)]);
 const bars = (one: Bar, sheet: Partial<ReadingSheet>): string[] => barsFor([one], evidenceOf(sheetOf(sheet))).map(({ sign }) => sign);
@@ -39,6 +43,11 @@ describe('a stop rule', () => {
     expect(placesOf([rule([water])], { cylinderChecks: [{ cylinder: 3, borescope: 'wet with water' }, { cylinder: 2, borescope: 'clean', spark: 'weak' }] })).toEqual([[3, ['3']]]);
   });
 
+  it('does not take the like word of another finding for it', () => {
+    const noSpark: Term = { cylinder: 'spark', is: ['none'] };
+    expect(placesOf([rule([noSpark])], { cylinderChecks: [{ cylinder: 1, speedDropWhenCut: 'none' }, { cylinder: 2, spark: 'none' }] })).toEqual([[2, ['2']]]);
+  });
+
   it('fires on a symptom of the engine everywhere, on one of a cylinder there', () => {
     expect(placesOf([rule([knock])], { symptoms: [{ what: 'knock under load' }] }).map(([n]) => n)).toEqual([1, 2, 3, 4]);
     expect(placesOf([rule([knock])], { symptoms: [{ what: 'knock under load', cylinder: 4 }] }).map(([n]) => n)).toEqual([4]);
@@ -50,6 +59,7 @@ describe('a stop rule', () => {
     expect(placesOf([rule([boosted])], {})).toEqual([]);
     const hotter: Term = { circumstance: { fitted: 'hotter' } };
     expect(placesOf([rule([hotter])], { plugs: [{ cylinder: 1 }, { cylinder: 2, fitted: { heatStepsFromSpecified: 2 } }] }).map(([n]) => n)).toEqual([2]);
+    expect(placesOf([rule([{ circumstance: { position: ['only'] } }])], { plugs: [{ cylinder: 3 }] }).map(([n]) => n)).toEqual([3]);
   });
 
   it('needs all terms of one way, at one plug and its cylinder; one way of several is enough', () => {
@@ -93,6 +103,10 @@ describe('a bar on a hotter plug', () => {
     expect(bars(bar(knock, melted), { symptoms: [{ what: 'knock under load', cylinder: 3 }] })).toEqual(['a sign']);
     expect(bars(bar(knock, melted), {})).toEqual([]);
   });
+
+  it('is set by one plug of two in a cylinder', () => {
+    expect(bars(bar(melted), oneOfTwo)).toEqual(['a sign']);
+  });
 });
 
 describe('a caution', () => {
@@ -101,6 +115,6 @@ describe('a caution', () => {
   it('stands always, or where one of its terms holds somewhere', () => {
     const cautions = [caution('always'), caution('when melted', [knock, melted]), caution('never', [])];
     expect(told(cautions, evidenceOf(sheetOf()))).toEqual(['always']);
-    expect(told(cautions, evidenceOf(sheetOf({ plugs: onCylinders(4) })))).toEqual(['always', 'when melted']);
+    for (const sheet of [{ plugs: onCylinders(4) }, oneOfTwo]) expect(told(cautions, evidenceOf(sheetOf(sheet)))).toEqual(['always', 'when melted']);
   });
 });
