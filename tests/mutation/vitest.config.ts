@@ -1,10 +1,10 @@
+import { statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
-import { statSync } from 'node:fs';
 
 /** Sums over every world and whole readings come last: most changes fall to a test of their own part before. */
-const WHOLE = /(posterior|other-program|diagnose|inference.guards)\.test\.ts$/;
+const WHOLE = /(posterior|other-program|complaint|diagnose|inference.guards)\.test\.ts$/;
 
 class PartsFirst extends BaseSequencer {
   override sort(files: TestSpecification[]): Promise<TestSpecification[]> {
@@ -22,7 +22,7 @@ export default defineConfig({
       'tests/unit/core/inference/*.test.ts', 'tests/unit/core/heat/advice.test.ts', 'tests/unit/core/followup/earlier-bars.test.ts',
       'tests/unit/core/shop-lines/guards.test.ts', 'tests/knowledge/stopping.test.ts',
     ],
-    exclude: ['tests/unit/core/inference/{guards-*,*any-sheet,invariants,explained-lines}.test.ts'],
+    exclude: ['tests/unit/core/inference/{guards-*,*any-sheet,invariants,explained-lines,first-look}.test.ts'],
     sequence: { sequencer: PartsFirst },
     testTimeout: 60_000,
   },
