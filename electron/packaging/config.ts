@@ -22,7 +22,6 @@ export const packageConfig = ({ electron, icons, output }: PackageGiven): Config
   directories: { output },
   electronDist: electron,
   electronLanguages: ['en-US'],
-  icon: icons,
   // The bundles, the page and the demo's pictures; node_modules only what package.json has under "dependencies", which the bundles leave out.
   files: ['dist/electron/*.cjs', 'dist/page/**', 'seeds/*/photos/**', 'package.json', 'LICENSE'],
   asar: true,
@@ -35,9 +34,12 @@ export const packageConfig = ({ electron, icons, output }: PackageGiven): Config
     { ext: SHEET_EXTENSION, name: 'Corenose reading sheet', description: 'Reading sheet', mimeType: SHEET_MEDIA_TYPE, role: 'Editor', rank: 'Owner' },
   ],
   extraMetadata: { desktopName: 'corenose.desktop' },
-  linux: { target: ['AppImage', 'deb'], category: 'Utility', maintainer: 'Corenose contributors <contributors@corenose.invalid>', syncDesktopName: true, executableArgs: ['%F'] },
-  mac: { target: 'dmg', category: 'public.app-category.utilities' },
-  win: { target: 'nsis' },
+  linux: {
+    icon: icons, target: ['AppImage', 'deb'], category: 'Utility', maintainer: 'Corenose contributors <contributors@corenose.invalid>',
+    syncDesktopName: true, executableArgs: ['%F'],
+  },
+  mac: { icon: join(icons, 'icon.icns'), target: 'dmg', category: 'public.app-category.utilities' },
+  win: { icon: join(icons, 'icon.ico'), target: 'nsis' },
   nsis: { oneClick: false, allowToChangeInstallationDirectory: true },
 });
 

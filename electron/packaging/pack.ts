@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { build, type Platform } from 'electron-builder';
+import { build, type Arch, type Platform } from 'electron-builder';
 import { ROOT } from '../start/targets.ts';
 import { packageConfig, type PackageGiven } from './config.ts';
 import { drawIcons } from './icons.ts';
@@ -12,10 +12,12 @@ export type PackGiven = Omit<PackageGiven, 'icons'> & { readonly platform: Platf
 /**
  * Packs the built program.
  * @param form 'dir': a folder to start it from; 'default': the installers of the platform
+ * @param arch of the machine the program is for; without it, of this one
  * @returns the files made
  */
-export async function pack({ platform, ...given }: PackGiven, form: 'dir' | 'default'): Promise<readonly string[]> {
+export async function pack({ platform, ...given }: PackGiven, form: 'dir' | 'default', arch?: Arch): Promise<readonly string[]> {
   const icons = join(given.output, 'icons');
   await drawIcons(MARK, icons);
-  return build({ projectDir: ROOT, config: packageConfig({ ...given, icons }), targets: platform.createTarget(form === 'dir' ? 'dir' : undefined), publish: 'never' });
+  const targets = platform.createTarget(form === 'dir' ? 'dir' : undefined, ...(arch === undefined ? [] : [arch]));
+  return build({ projectDir: ROOT, config: packageConfig({ ...given, icons }), targets, publish: 'never' });
 }

@@ -1,3 +1,4 @@
+import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
@@ -9,6 +10,8 @@ import { packageConfig } from '../../electron/packaging/config.ts';
 import { FUSES } from '../../electron/packaging/fuses.ts';
 import { drawIcons, ICON_SIZES } from '../../electron/packaging/icons.ts';
 import { MARK } from '../../electron/packaging/pack.ts';
+import { electronBinary } from '../../electron/start/electron-binary.ts';
+import { ROOT } from '../../electron/start/targets.ts';
 import { SHEET_EXTENSION, SHEET_MEDIA_TYPE } from '../../shared/formats/sheet-file.ts';
 import { electronBinaryWith } from '../fixtures/electron-folder.ts';
 import { temporaryFolder } from '../fixtures/temporary-folder.ts';
@@ -61,6 +64,20 @@ describe('the fuses', () => {
   });
 });
 
+describe('npm run package', () => {
+  const run = (...args: readonly string[]) => spawnSync(process.execPath, ['electron/start/gate.mjs', 'electron/packaging/package.ts', ...args], {
+    cwd: ROOT, encoding: 'utf8', env: { ...process.env, ELECTRON_MIRROR: 'http://127.0.0.1:9/', electron_config_cache: temporaryFolder() },
+  });
+
+  it.skipIf(electronBinary() !== null)('says in one line that it packed nothing where the Electron binary cannot be had, and fails', () => {
+    expect(run()).toMatchObject({ status: 1, stdout: '', stderr: '\nNothing was packaged: the Electron binary is not here and could not be fetched.\n' });
+  });
+
+  it('refuses an option that it does not know', () => {
+    expect(run('--dri')).toMatchObject({ status: 1, stdout: '', stderr: expect.stringContaining("Unknown option '--dri'") as string });
+  });
+});
+
 describe('the icons', () => {
   it('are there in every size, square, with a clear corner and the mark in the middle', async () => {
     const folder = temporaryFolder();
@@ -73,6 +90,24 @@ describe('the icons', () => {
       expect(pixel(edge - 1, edge - 1)[3]).toBe(0);
       expect(pixel(Math.floor(edge / 2), Math.floor(edge / 2))[3]).toBe(255);
     }
+  });
+
+  it('come for macOS and Windows as one file that lists every picture where it lies', async () => {
+    const folder = temporaryFolder();
+    await drawIcons(MARK, folder);
+    const [ico, icns] = [readFileSync(join(folder, 'icon.ico')), readFileSync(join(folder, 'icon.icns'))];
+    const edgeAt = async (file: Buffer, start: number, length: number): Promise<number> => (await sharp(file.subarray(start, start + length)).metadata()).width;
+    // Microsoft, "Icons": ICONDIR is 0, 1 and the number of pictures; in an entry of 16 bytes come width, height, and at 8 and 12 length and place.
+    expect([ico.readUInt16LE(0), ico.readUInt16LE(2)]).toEqual([0, 1]);
+    const entries = Array.from({ length: ico.readUInt16LE(4) }, (_, i) => 6 + 16 * i);
+    const said = entries.map((at) => ico.readUInt8(at) || 256);
+    expect(said).toEqual([16, 24, 32, 48, 64, 128, 256]);
+    expect(await Promise.all(entries.map((at) => edgeAt(ico, ico.readUInt32LE(at + 12), ico.readUInt32LE(at + 8))))).toEqual(said);
+    // The macOS format, from memory: a name of four letters and a length that counts both, around blocks made alike. ic09 is 512, ic10 is 512 twice as fine.
+    expect([icns.toString('latin1', 0, 4), icns.readUInt32BE(4)]).toEqual(['icns', icns.length]);
+    const edges: Record<string, number> = {};
+    for (let at = 8; at < icns.length; at += icns.readUInt32BE(at + 4)) edges[icns.toString('latin1', at, at + 4)] = await edgeAt(icns, at + 8, icns.readUInt32BE(at + 4) - 8);
+    expect(edges).toEqual({ ic11: 32, ic12: 64, ic07: 128, ic08: 256, ic09: 512, ic10: 1024 });
   });
 
   it('come in the sizes that the systems ask for', () => {

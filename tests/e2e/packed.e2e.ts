@@ -1,15 +1,17 @@
+import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire, isBuiltin } from 'node:module';
 import { join, sep } from 'node:path';
 import asar from '@electron/asar';
 import { FuseState, FuseV1Options, getCurrentFuseWire } from '@electron/fuses';
-import { Platform } from 'electron-builder';
-import { beforeAll, beforeEach, describe, expect, it, onTestFinished } from 'vitest';
+import { Arch, Platform } from 'electron-builder';
+import { beforeAll, beforeEach, describe, expect, it, onTestFinished, vi } from 'vitest';
 import { FUSES } from '../../electron/packaging/fuses.ts';
 import { pack } from '../../electron/packaging/pack.ts';
 import { buildAll, ROOT } from '../../electron/start/targets.ts';
+import { SHEET_EXTENSION } from '../../shared/formats/sheet-file.ts';
 import { SEEDS } from '../../seeds/index.ts';
-import { electronFolder } from '../fixtures/electron-folder.ts';
+import { electronForLinux, electronForMac } from '../fixtures/electron-folder.ts';
 import { sootyThird } from '../fixtures/plain-sheets.ts';
 import { onBinary, openDesktop, type Desktop } from './desktop.ts';
 import { callFrom } from './library-steps.ts';
@@ -21,12 +23,19 @@ const output = join(scratch, 'packages');
 const resources = join(output, 'linux-unpacked/resources');
 const archive = join(resources, 'app.asar');
 const unfolded = join(scratch, 'unfolded');
+/** How the fuses of a packed binary stand. */
+async function fusesOf(binary: string): Promise<readonly unknown[]> {
+  const wire = await getCurrentFuseWire(binary);
+  return FUSE_OPTIONS.map((fuse) => wire[fuse]);
+}
 const FUSE_OPTIONS = Object.values(FuseV1Options).filter((value) => typeof value === 'number');
+const STATED = FUSE_OPTIONS.map((fuse): unknown => (FUSES[fuse] ? FuseState.ENABLE : FuseState.DISABLE));
 
 beforeAll(async () => {
   if (onBinary) return;
+  vi.stubEnv('CSC_IDENTITY_AUTO_DISCOVERY', 'false'); // nobody's name is put to it
   await buildAll(() => undefined);
-  await pack({ electron: electronFolder(join(scratch, 'electron'), FUSE_OPTIONS.length), output, platform: Platform.LINUX }, 'dir');
+  await pack({ electron: electronForLinux(join(scratch, 'electron'), FUSE_OPTIONS.length), output, platform: Platform.LINUX }, 'dir', Arch.x64);
   asar.extractAll(archive, unfolded);
 });
 beforeEach((context) => { if (onBinary) context.skip('skipped: packs around a stand-in for the binary'); });
@@ -79,15 +88,43 @@ describe('the packed program', () => {
   });
 
   it('has every fuse as it is stated, and nothing of the program that Electron shows of itself', async () => {
-    const wire = await getCurrentFuseWire(join(output, 'linux-unpacked/corenose'));
-    const stated = FUSE_OPTIONS.map((fuse): unknown => (FUSES[fuse] ? FuseState.ENABLE : FuseState.DISABLE));
-    expect(FUSE_OPTIONS.map((fuse): unknown => wire[fuse])).toEqual(stated);
+    expect(await fusesOf(join(output, 'linux-unpacked/corenose'))).toEqual(STATED);
     expect(readdirSync(resources).sort()).toEqual(['app.asar', 'app.asar.unpacked']);
   });
 
   it('names itself, its window and its main file', () => {
     const { version } = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as { version: string };
     expect(JSON.parse(readFileSync(join(unfolded, 'package.json'), 'utf8'))).toMatchObject({ name: 'corenose', version, main: 'dist/electron/main.cjs', desktopName: 'corenose.desktop' });
+  });
+});
+
+describe.skipIf(process.platform === 'win32')('packed for macOS, it', () => {
+  const app = join(output, 'mac/Corenose.app');
+  const contents = join(app, 'Contents');
+  let info = '';
+  beforeAll(async () => {
+    if (onBinary) return;
+    await pack({ electron: electronForMac(join(scratch, 'electron-mac'), FUSE_OPTIONS.length), output, platform: Platform.MAC }, 'dir', Arch.x64);
+    info = readFileSync(join(contents, 'Info.plist'), 'utf8').replaceAll(/>\s+</g, '><');
+  });
+
+  it('owns the sheets it saves, and no other file', () => {
+    const types = /<key>CFBundleDocumentTypes<\/key><array>(.*?)<\/array><key>CFBundleExecutable/.exec(info)?.[1] ?? '';
+    expect(types).toContain(`<key>CFBundleTypeExtensions</key><array><string>${SHEET_EXTENSION}</string></array>`);
+    expect(types).toContain('<key>LSHandlerRank</key><string>Owner</string>');
+    expect(types.match(/<dict>/g)).toHaveLength(1);
+  });
+
+  it('carries the digest of its archive, which the system checks', () => {
+    // Electron, "ASAR Integrity": the hash is that of the header of the archive.
+    const header = asar.getRawHeader(join(contents, 'Resources/app.asar')).headerString;
+    expect(info).toContain(`<key>algorithm</key><string>SHA256</string><key>hash</key><string>${createHash('sha256').update(header).digest('hex')}</string>`);
+  });
+
+  it('has its fuses, its icon, and no sample program', async () => {
+    expect(await fusesOf(app)).toEqual(STATED);
+    expect(readFileSync(join(contents, 'Resources/icon.icns'))).toEqual(readFileSync(join(output, 'icons/icon.icns')));
+    expect(existsSync(join(contents, 'Resources/default_app.asar'))).toBe(false);
   });
 });
 
