@@ -1,6 +1,6 @@
 import { enteredCounts } from '../state/entered.ts';
 import { usePhotoCount } from '../features/photos/index.ts';
-import { useDiagnosis, useFindings, useSheet } from '../state/hooks.ts';
+import { useDecided, useDiagnosis, useSheet } from '../state/hooks.ts';
 import { useText } from '../text/index.ts';
 import { ToneShape } from '../ui/judgement.tsx';
 import { hrefOf, STATIONS, type Station } from './route.ts';
@@ -23,7 +23,7 @@ function useNotes(readingId: string): Readonly<Record<Station, string>> {
 export function StationsRail({ id, station }: { id: string; station: Station }) {
   const { shell } = useText();
   const notes = useNotes(id);
-  const stops = (useFindings()?.stop.length ?? 0) > 0;
+  const stops = (useDecided()?.look.stop.length ?? 0) > 0;
   return (
     <nav className={styles.rail} aria-label={shell.stationsName}>
       {STATIONS.map((name, i) => (

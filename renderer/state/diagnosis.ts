@@ -6,31 +6,54 @@ type Patch = (change: (open: OpenReading) => Partial<OpenReading>) => void;
 
 const PAUSE_MS = 150;
 
-/**
- * Asks for findings once the typing pauses, one question at a time, so that a host that thinks long is never asked about sheets that are
- * gone. An answer to an older sheet is dropped and the question put again.
- */
-export function createDiagnosis(current: Current, patch: Patch): { request: () => void } {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let asking = false;
+/** Runs the work unless it is running already. */
+function oneAtATime(work: () => Promise<void>): () => void {
+  let running = false;
+  return () => {
+    if (running) return;
+    running = true;
+    void work().finally(() => { running = false; });
+  };
+}
 
-  const isStill = (asked: OpenReading): boolean => current()?.id === asked.id && current()?.history.now.sheet === asked.history.now.sheet;
-  const ask = async (): Promise<void> => {
-    const asked = current();
-    if (asked === null || asking) return;
-    asking = true;
-    const reply = await bridge.diagnose({ sheet: asked.history.now.sheet });
-    asking = false;
-    if (!isStill(asked)) {
-      if (current()?.diagnosis.kind === 'working') request();
-      return;
+const isUndecided = ({ decided }: OpenReading): boolean => decided === null || decided.isOlder;
+
+/**
+ * Asks at once for a first look at every change, and for findings once the typing pauses. Of each one question at a time, so that a host that
+ * thinks long is never asked about sheets that are gone. An answer to an older sheet is dropped and the newest asked about.
+ */
+export function createDiagnosis(current: Current, patch: Patch): { readonly request: () => void } {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  /** With every change the state of the diagnosis is made anew, also where lines of the workshop changed and the sheet did not. */
+  const isStill = (asked: OpenReading): boolean => current()?.diagnosis === asked.diagnosis;
+
+  const look = oneAtATime(async () => {
+    for (let open = current(); open !== null && isUndecided(open); open = current()) {
+      const reply = await bridge['first-look']({ sheet: open.history.now.sheet });
+      if (!isStill(open)) continue;
+      if (!reply.ok) return;
+      patch(() => ({ decided: { look: reply.value, isOlder: false } }));
     }
-    patch(() => (reply.ok ? { findings: reply.value, diagnosis: { kind: 'current' } } : { diagnosis: { kind: 'failed', error: reply.error } }));
-  };
-  const request = (): void => {
+  });
+  const explain = oneAtATime(async () => {
+    const open = current();
+    if (open?.diagnosis.kind !== 'working') return;
+    const reply = await bridge.diagnose({ sheet: open.history.now.sheet });
+    if (!isStill(open)) return later();
+    patch(() => (reply.ok
+      ? { findings: reply.value, decided: { look: reply.value, isOlder: false }, diagnosis: { kind: 'current' } }
+      : { diagnosis: { kind: 'failed', error: reply.error } }));
+  });
+  const later = (): void => {
     clearTimeout(timer);
-    patch(() => ({ diagnosis: { kind: 'working' } }));
-    timer = setTimeout(() => void ask(), PAUSE_MS);
+    timer = setTimeout(explain, PAUSE_MS);
   };
-  return { request };
+  return {
+    request: () => {
+      patch(({ decided }) => ({ diagnosis: { kind: 'working' }, decided: decided && { ...decided, isOlder: true } }));
+      look();
+      later();
+    },
+  };
 }

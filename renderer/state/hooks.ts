@@ -1,8 +1,10 @@
+import { useShallow } from 'zustand/react/shallow';
 import type { PlugKey, PlugPlace } from '../../core/domain/plugs.ts';
-import type { Findings, PlugFindings } from '../../shared/formats/findings.v1.ts';
+import type { Findings } from '../../shared/formats/findings.v1.ts';
+import type { PlugLook } from '../../shared/formats/first-look.ts';
 import type { PlugReading, ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { keyOf, plugAt, sheetPlaces } from './places.ts';
-import type { DiagnosisState, OpenReading, SaveState } from './reading-slice.ts';
+import type { Decided, DiagnosisState, OpenReading, SaveState } from './reading-slice.ts';
 import { useStore, type State } from './store.ts';
 
 /** The open reading. @throws outside a reading's screens, which is a bug. */
@@ -25,7 +27,14 @@ export const useCanRedo = (): boolean => useReading((open) => open.history.futur
 /** The last findings that came back, which may be of a slightly older sheet while `diagnosis.kind` is 'working'. */
 export const useFindings = (): Findings | null => useReading((open) => open.findings);
 export const useDiagnosis = (): DiagnosisState => useReading((open) => open.diagnosis);
-export const usePlugFindings = (key: PlugKey): PlugFindings | undefined => useReading((open) => open.findings?.plugs.find((plug) => keyOf(plug) === key));
+
+export const useDecided = (): Decided | null => useReading((open) => open.decided);
+/** The verdict on one plug as it was last decided. */
+export const usePlugVerdict = (key: PlugKey): Pick<PlugLook, 'verdict' | 'belief'> | undefined =>
+  useReading(useShallow(({ decided }) => {
+    const plug = decided?.look.plugs.find((one) => keyOf(one) === key);
+    return plug && { verdict: plug.verdict, belief: plug.belief };
+  }));
 
 /** The open library can be looked at, not changed. */
 export const useReadOnly = (): boolean => useStore((state) => state.info?.library.readOnly === true);

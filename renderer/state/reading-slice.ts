@@ -1,6 +1,7 @@
 import type { PlugKey } from '../../core/domain/plugs.ts';
 import type { AppError, ReadingRecord } from '../../shared/channels.ts';
 import type { Findings } from '../../shared/formats/findings.v1.ts';
+import type { FirstLook } from '../../shared/formats/first-look.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import { createAutosave } from './autosave.ts';
 import { createDiagnosis } from './diagnosis.ts';
@@ -17,6 +18,9 @@ export type SaveState =
   | { readonly kind: 'not saved'; readonly error: AppError };
 
 export type DiagnosisState = { readonly kind: 'none' | 'working' | 'current' } | { readonly kind: 'failed'; readonly error: AppError };
+
+/** What was last decided, by a first look or by findings, which hold one. `isOlder`: of the sheet before the last change. */
+export type Decided = { readonly look: FirstLook; readonly isOlder: boolean };
 
 /** What undo brings back: the sheet and what was typed beside it. */
 export type Entered = { readonly sheet: ReadingSheet; readonly pending: Pending };
@@ -41,6 +45,7 @@ export type OpenReading = {
   readonly version: number;
   readonly savedVersion: number;
   readonly save: SaveState;
+  readonly decided: Decided | null;
   readonly findings: Findings | null;
   readonly diagnosis: DiagnosisState;
   /** Somebody tried to change a reading that is kept; the screen then asks whether to open it again. */
@@ -76,6 +81,7 @@ const opened = (stored: ReadingRecord): OpenReading => ({
   history: startHistory<Entered>({ sheet: stored.sheet, pending: stored.pending }),
   selected: keyOf(sheetPlaces(stored.sheet)[0] ?? { cylinder: 1 }),
   version: 0, savedVersion: 0, save: { kind: 'saved' },
+  decided: stored.findings && { look: stored.findings, isOlder: false },
   findings: stored.findings, diagnosis: { kind: stored.findings === null ? 'none' : 'current' },
   refused: false,
 });
@@ -94,8 +100,8 @@ export const createReadingSlice: SliceCreator<ReadingSlice> = (set, get) => {
     if (history === open.history) return;
     if (open.state === 'kept') return patch(() => ({ refused: true }));
     patch(({ version }) => ({ history, version: version + 1 }));
-    void autosave.pump();
     if (history.now.sheet !== open.history.now.sheet) diagnosis.request();
+    void autosave.pump();
   };
 
   const showReading = (stored: ReadingRecord): void => {

@@ -1,8 +1,8 @@
 import { memo } from 'react';
 import type { PlanPlace } from '../../../core/domain/engine-plan.ts';
 import type { PlugKey } from '../../../core/domain/plugs.ts';
-import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
-import { usePlug, usePlugFindings } from '../../state/hooks.ts';
+import type { PlugLook } from '../../../shared/formats/first-look.ts';
+import { usePlug, usePlugVerdict } from '../../state/hooks.ts';
 import { useText } from '../../text/index.ts';
 import { formatBelief } from '../../text/numbers.ts';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
@@ -33,14 +33,14 @@ export const focusPlace = (key: PlugKey): void => document.getElementById(placeI
 export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: Props) => {
   const { tray } = useText();
   const plug = usePlug(plugKey);
-  const found = usePlugFindings(plugKey);
-  const findings = isPlugRead(plug) ? found : undefined;
+  const decided = usePlugVerdict(plugKey);
+  const judged = isPlugRead(plug) ? decided : undefined;
   const entered = enteredFacets(plug?.tip);
   const state = plug === undefined ? tray.tray.notRead : tray.tray.entered(entered, FACETS_IN_ALL);
-  const judged = findings === undefined ? [] : [tray.tray.verdict(tray.verdictName(findings.verdict), findings.verdict === 'undetermined' ? undefined : formatBelief(findings.belief))];
+  const said = judged === undefined ? [] : [tray.tray.verdict(tray.verdictName(judged.verdict), judged.verdict === 'undetermined' ? undefined : formatBelief(judged.belief))];
   return (
     <div role="option" id={placeId(plugKey)} aria-selected={selected} tabIndex={selected ? 0 : -1} className={styles.place}
-      aria-label={[tray.placeName(at), state, ...judged].join(', ')} data-absent={plug === undefined ? '' : undefined}
+      aria-label={[tray.placeName(at), state, ...said].join(', ')} data-absent={plug === undefined ? '' : undefined}
       style={{ left: Math.round((at.x - 0.5) * scale), top: Math.round((at.y - 0.5) * scale), width: scale, height: scale }}
       onClick={() => onSelect(plugKey)} onFocus={() => { if (!selected) onSelect(plugKey); }}>
       {plug === undefined ? <span className={styles.absent}>{tray.tray.notRead}</span> : (
@@ -51,14 +51,14 @@ export const Place = memo(({ at, plugKey, scale, selected, caption, onSelect }: 
         </>
       )}
       {at.position !== 'only' && <span className={styles.position}>{tray.positionShort[at.position]}</span>}
-      {findings !== undefined && (caption === undefined ? <Badge tone={toneOf(findings.verdict)} /> : <Caption findings={findings} width={caption} />)}
+      {judged !== undefined && (caption === undefined ? <Badge tone={toneOf(judged.verdict)} /> : <Caption judged={judged} width={caption} />)}
     </div>
   );
 });
 
 const Badge = ({ tone }: { tone: Tone }) => <span className={styles.badge} data-tone={tone}><ToneShape tone={tone} /></span>;
 
-function Caption({ findings: { verdict, belief }, width }: { findings: PlugFindings; width: number }) {
+function Caption({ judged: { verdict, belief }, width }: { judged: Pick<PlugLook, 'verdict' | 'belief'>; width: number }) {
   const { tray } = useText();
   return (
     <span className={styles.caption} style={{ width }} aria-hidden="true">

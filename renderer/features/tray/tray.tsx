@@ -1,13 +1,14 @@
 import { useCallback, useEffect, useRef, type KeyboardEvent, type ReactNode } from 'react';
 import type { EnginePlan, PlanPlace } from '../../../core/domain/engine-plan.ts';
 import { plugKey, type PlugKey } from '../../../core/domain/plugs.ts';
-import type { PlugFindings } from '../../../shared/formats/findings.v1.ts';
+import type { PlugLook } from '../../../shared/formats/first-look.ts';
 import type { Verdict } from '../../../shared/vocabulary/verdicts.ts';
-import { useFindings, useSheet } from '../../state/hooks.ts';
+import { useDecided, useSheet } from '../../state/hooks.ts';
 import { keyOf } from '../../state/places.ts';
 import { useText } from '../../text/index.ts';
 import { ToneShape, toneOf } from '../../ui/judgement.tsx';
 import { PlanCaption, PlanDrawing } from '../../ui/plan-drawing.tsx';
+import { useLasting } from '../../ui/use-lasting.ts';
 import { captionWidth, type StationLayout } from './layout.ts';
 import { cylinderLabels } from './labels.ts';
 import { nearest, type Direction } from './nearest.ts';
@@ -26,6 +27,8 @@ type Props = {
 };
 
 const DIRECTIONS: Readonly<Record<string, Direction>> = { ArrowLeft: 'left', ArrowRight: 'right', ArrowUp: 'up', ArrowDown: 'down' };
+/** Verdicts that a change made old are shown so when the new ones keep one waiting. */
+const OLDER_AFTER_MS = 400;
 const keyAt = ({ cylinder, position }: PlanPlace): PlugKey => plugKey(cylinder, position);
 
 /** The plugs as they lie in the engine. */
@@ -36,6 +39,8 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
   const latest = useRef(onSelect);
   useEffect(() => { latest.current = onSelect; });
   const select = useCallback((key: PlugKey) => latest.current(key), []);
+  const isOlder = useDecided()?.isOlder === true;
+  const shownOlder = useLasting(isOlder, OLDER_AFTER_MS);
   const here = plan.places.find((place) => keyAt(place) === selected);
 
   useEffect(() => {
@@ -54,14 +59,14 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
   };
 
   return (
-    <section className={styles.tray} data-shape={shape} data-filled={children === undefined ? undefined : ''}>
+    <section className={styles.tray} data-shape={shape} data-older={shownOlder ? '' : undefined} data-filled={children === undefined ? undefined : ''}>
       <div className={styles.middle}>
         <div className={styles.plan} style={{ width: plan.width * scale, height: plan.height * scale }}>
           <div className={styles.outline} aria-hidden="true"><PlanDrawing plan={{ ...plan, places: [] }} label="" /></div>
           {cylinderLabels(plan).map(({ cylinder, x, y }) => (
             <span key={cylinder} aria-hidden="true" className={styles.number} style={{ left: x * scale, top: y * scale }}>{cylinder}</span>
           ))}
-          <div ref={list} role="listbox" aria-label={tray.tray.name} className={styles.places} onKeyDown={onKeyDown}>
+          <div ref={list} role="listbox" aria-label={tray.tray.name} aria-busy={isOlder} className={styles.places} onKeyDown={onKeyDown}>
             {plan.places.map((place) => {
               const key = keyAt(place);
               return <Place key={key} at={place} plugKey={key} scale={scale} selected={key === selected} caption={caption} onSelect={select} />;
@@ -79,7 +84,7 @@ export function Tray({ plan, layout: { scale, shape }, selected, onSelect, onEnt
 }
 
 /** What stands out first: the verdict that fewest plugs have. */
-function byVerdict(plugs: readonly PlugFindings[]): readonly (readonly [Verdict, readonly PlugFindings[]])[] {
+function byVerdict(plugs: readonly PlugLook[]): readonly (readonly [Verdict, readonly PlugLook[]])[] {
   const verdicts = [...new Set(plugs.map((plug) => plug.verdict))];
   return verdicts.map((verdict) => [verdict, plugs.filter((plug) => plug.verdict === verdict)] as const).sort((a, b) => a[1].length - b[1].length);
 }
@@ -87,11 +92,11 @@ function byVerdict(plugs: readonly PlugFindings[]): readonly (readonly [Verdict,
 /** Verdicts in words with their cylinders, where the places are too small for words. */
 function Groups() {
   const { tray } = useText();
-  const findings = useFindings();
+  const decided = useDecided();
   const read = new Set(useSheet().plugs.filter(isPlugRead).map(keyOf));
-  const groups = byVerdict((findings?.plugs ?? []).filter((plug) => read.has(keyOf(plug))));
+  const groups = byVerdict((decided?.look.plugs ?? []).filter((plug) => read.has(keyOf(plug))));
   if (groups.length === 0) return null;
-  const nameOf = ({ cylinder, position }: PlugFindings): string => `${cylinder}${tray.positionShort[position]}`;
+  const nameOf = ({ cylinder, position }: PlugLook): string => `${cylinder}${tray.positionShort[position]}`;
   return (
     <ul className={styles.groups} aria-label={tray.tray.groups}>
       {groups.map(([verdict, plugs]) => (

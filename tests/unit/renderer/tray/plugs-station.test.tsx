@@ -59,12 +59,12 @@ describe('the tray', () => {
     expect(place(/^Cylinder 2, nothing entered/)).toBeTruthy();
   });
 
-  it('says the verdict and its belief once there are findings, and only of plugs somebody looked at', async () => {
+  it('says the verdict and its belief once they are decided, and only of plugs somebody looked at', async () => {
     await openAtTray();
     await user.keyboard('o');
     const { reading } = useStore.getState();
-    const plug = (cylinder: number) => ({ cylinder, position: 'only' as const, verdict: 'normal' as const, also: [], belief: 0.82, thermal: { tooCold: 0, inWindow: 1, tooHot: 0 }, preIgnitionRisk: 'low' as const, causes: [], nextChecks: [], doubts: [] });
-    useStore.setState({ reading: { ...reading!, findings: { ...reading!.findings!, plugs: [plug(1), plug(2)] } } });
+    const plug = (cylinder: number) => ({ cylinder, position: 'only' as const, verdict: 'normal' as const, also: [], belief: 0.82, thermal: { tooCold: 0, inWindow: 1, tooHot: 0 }, preIgnitionRisk: 'low' as const });
+    useStore.setState({ reading: { ...reading!, decided: { look: { plugs: [plug(1), plug(2)], heat: { step: 0 }, stop: [] }, isOlder: false } } });
     expect(await screen.findByRole('option', { name: 'Cylinder 1, nothing entered, normal, belief 82 %' })).toBeTruthy();
     expect(place(/^Cylinder 2, nothing entered$/)).toBeTruthy();
   });
