@@ -1,3 +1,4 @@
+import type { PlugReading } from '../../shared/formats/reading-sheet.v1.ts';
 import type { FacetName } from '../../shared/vocabulary/tip.ts';
 import { readingValidity } from '../domain/reading-validity.ts';
 import { listWords, PLUG_FINDING_WORDS } from '../domain/words.ts';
@@ -36,9 +37,10 @@ function validity(evidence: Evidence): string[] {
 
 /** What only a photo shows is weighed by how sure the measuring is; what it shows against a note is told. */
 function photoDoubts({ seen, reading }: PlugEvidence): string[] {
+  const { photo = [], tip }: Partial<PlugReading> = reading ?? {};
   const soft = seen.flatMap((o) => (o.photo === undefined ? [] : [`Measured on a photo, counted for ${Math.round(100 * o.photo)} %: ${o.words}.`]));
-  const against = (reading?.photo ?? []).flatMap(({ facet, value, belief }) => {
-    const noted = reading?.tip?.[facet];
+  const against = photo.flatMap(({ facet, value, belief }) => {
+    const noted = tip?.[facet];
     return noted === undefined || noted === value || belief < 0.5 ? [] : [`The photo shows ${PLUG_FINDING_WORDS[facet]} ${value}, noted is ${noted}.`];
   });
   return [...soft, ...against];

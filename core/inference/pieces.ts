@@ -73,7 +73,7 @@ function grouped<T>(items: readonly T[], keyOf: (item: T) => string): T[][] {
 
 /** Like observations on several cylinders as one piece. */
 const alikePieces = (evidence: Evidence, all: readonly Placed[]): Piece[] =>
-  grouped(all, ({ observation: { finding, value, sure } }) => `${finding}=${value}${sure ? '' : '?'}`)
+  grouped(all, ({ observation: { finding, value, sure } }) => `${finding}=${value} ${sure}`)
     .filter((group) => new Set(group.map(({ cylinder }) => cylinder)).size > 1)
     .map((group) => pieceOf(evidence, group, 'alike', (group[0] as Placed).observation.words));
 

@@ -57,11 +57,9 @@ export function verdictSentence(plugs: readonly Named[]): string {
   return sentence(parts.join('; '));
 }
 
-/** The shared part whose cylinders are just the ones that differ, if the engine record names one. */
+/** The shared part whose cylinders are just the several that differ, if the engine record names one. */
 function sharedPart(faulty: readonly number[], engine: Engine): string | undefined {
-  const named = sharingGroups(engine).filter(
-    ({ kind, cylinders }) => kind !== 'ignition set' && cylinders.length > 1 && cylinders.length < engine.cylinders,
-  );
+  const named = sharingGroups(engine).filter(({ kind }) => kind !== 'ignition set');
   return named.find(({ cylinders }) => cylinders.length === faulty.length && cylinders.every((n) => faulty.includes(n)))?.name;
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { doubtsFor, engineDoubts } from '../../../../core/inference/doubts.ts';
-import { evidenceOf } from '../../../../core/inference/evidence.ts';
+import { doubtsFor, engineDoubts, secondLooks } from '../../../../core/inference/doubts.ts';
+import { evidenceOf, type PlugEvidence } from '../../../../core/inference/evidence.ts';
 import type { PlugVerdict } from '../../../../core/inference/verdict.ts';
 import type { Contradiction } from '../../../../core/knowledge/types.ts';
 import type { PlugReading, ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
@@ -10,8 +10,10 @@ import { sheetOf } from './sheet-of.ts';
 import { knowledge } from './small-knowledge.ts';
 
 const verdict = (of: Verdict): PlugVerdict => ({ verdict: of, also: [], belief: 0.5, thermal: { tooCold: 0, inWindow: 1, tooHot: 0 }, beliefs: new Map() });
+const plugOf = (plug: Omit<PlugReading, 'cylinder'>, cylinder = 1): PlugEvidence =>
+  evidenceOf(sheetOf({ plugs: [{ cylinder: 1, ...plug }] })).cylinders[cylinder - 1]!.plugs[0]!;
 const doubtsOf = (plug: Omit<PlugReading, 'cylinder'>, of: Verdict = 'normal', contradictions: readonly Contradiction[] = []): string[] =>
-  doubtsFor(evidenceOf(sheetOf({ plugs: [{ cylinder: 1, ...plug }] })).cylinders[0]!.plugs[0]!, verdict(of), { ...knowledge([], []), contradictions });
+  doubtsFor(plugOf(plug), verdict(of), { ...knowledge([], []), contradictions });
 
 describe('a plug that is hard to believe', () => {
   const grounds = { because: 'made up for a test', source: 'common practice' } as const;
@@ -20,12 +22,19 @@ describe('a plug that is hard to believe', () => {
 
   it('is told where two findings hardly stand together', () => {
     expect(doubtsOf({ tip: { deposit: 'dry soot', noseSurface: 'wet' } }, 'normal', [wetAndDry, kind])).toEqual(['Dry, yet wet?']);
-    for (const tip of [{ deposit: 'dry soot', noseSurface: 'bare' }, { deposit: 'wet oil', noseSurface: 'wet' }, { noseSurface: 'wet' }] as const)
-      expect(doubtsOf({ tip }, 'normal', [wetAndDry])).toEqual([]);
+    const sound = [
+      { deposit: 'dry soot', noseSurface: 'bare' }, { deposit: 'wet oil', noseSurface: 'wet' }, { noseSurface: 'wet' }, { specks: 'none', noseSurface: 'wet' },
+    ] as const;
+    for (const tip of sound) expect(doubtsOf({ tip }, 'normal', [wetAndDry])).toEqual([]);
   });
 
   it('is told where one finding says less than could be seen', () => {
     expect(doubtsOf({ tip: { deposit: 'wet of unknown kind' } }, 'normal', [wetAndDry, kind])).toEqual(['Smell it.']);
+  });
+
+  it('wants a second look where one finding says less than could be seen, not where two clash', () => {
+    const both: Contradiction = { ...kind, id: 'dry', first: { plug: 'deposit', is: ['dry soot'] } };
+    expect(secondLooks(plugOf({ tip: { deposit: 'dry soot', noseSurface: 'wet' } }), { ...knowledge([], []), contradictions: [wetAndDry, kind, both] })).toEqual([both]);
   });
 });
 
@@ -41,6 +50,7 @@ describe('what was not looked at', () => {
 
   it('is everything, where nothing was noted', () => {
     for (const of of ['undetermined', 'normal'] as const) expect(doubtsOf({}, of)).toEqual(['Nothing was noted of this plug.']);
+    expect(doubtsFor(plugOf({}, 2), verdict('undetermined'), knowledge([], []))).toEqual(['Nothing was noted of this plug.']);
   });
 });
 

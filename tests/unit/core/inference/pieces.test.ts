@@ -47,6 +47,17 @@ describe('what is taken away to explain a reading', () => {
     expect([takenBy('oil use'), takenBy('no surging'), takenBy('cylinder 2: misfire')]).toEqual([['oil use'], ['no surging'], ['2 misfire']]);
   });
 
+  it('leaves the other symptoms of the same kind', () => {
+    const felt = evidenceOf(sheetOf({
+      symptoms: [{ what: 'oil use' }, { what: 'flooded' }, { what: 'misfire', cylinder: 2 }, { what: 'vibration', cylinder: 2 }], symptomsAbsent: ['surging', 'no start'],
+    }));
+    const left = (words: string): string[] => everything(piece(words, piecesOf(felt, [])).without);
+    expect(left('oil use')).toEqual(['2 misfire', '2 vibration', 'flooded', 'no no start', 'no surging']);
+    expect(left('no surging')).toEqual(['2 misfire', '2 vibration', 'flooded', 'oil use', 'no no start']);
+    expect(left('cylinder 2: misfire')).toEqual(['2 vibration', 'flooded', 'oil use', 'no no start', 'no surging']);
+    expect(left('flooded, oil use, cylinder 2: misfire and cylinder 2: vibration, taken together')).toEqual(['no no start', 'no surging']);
+  });
+
   it('is the same finding on several cylinders, troubled or not', () => {
     expect(wordsOf(pieces, 'alike')).toEqual(['cylinders 1 and 2: deposit dry soot']);
     expect(piece('cylinders 1 and 2: deposit dry soot')).toMatchObject({

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { patternText, verdictSentence } from '../../../../core/inference/summary.ts';
+import { besideText, patternText, verdictSentence } from '../../../../core/inference/summary.ts';
 import type { Engine } from '../../../../shared/formats/engine.ts';
 import type { Position } from '../../../../shared/vocabulary/engine.ts';
 import { VERDICTS, type Verdict } from '../../../../shared/vocabulary/verdicts.ts';
@@ -97,5 +97,15 @@ describe('what stands out in a set of plugs', () => {
     expect(pattern(set('worn', 'normal', 'normal', 'glazing'), wasted)).toMatch(/they share coil of cylinders 1 and 4\.$/);
     const magneto: Engine = { ...four, layout: 'radial', ignition: { kind: 'magneto', sets: [{ name: 'left', plugs: [1, 2].map((cylinder) => ({ cylinder, position: 'only' as const })) }] } };
     expect(pattern(set('worn', 'worn', 'normal', 'normal'), magneto)).toMatch(/compare what they share\.$/);
+  });
+});
+
+describe('what stands out beside the plugs', () => {
+  it('is what was found on cylinders whose plugs do not show it, and what is felt and shows on none', () => {
+    const [one, two] = ['What was found on cylinder 2 speaks of a fault that no plug shows.', 'What was found on cylinders 2 and 3 speaks of a fault that no plug shows.'];
+    const felt = 'No plug shows what is behind the misfire and oil use: it may lie anywhere in the engine.';
+    expect([besideText([2], []), besideText([2, 3], [])]).toEqual([[one], [two]]);
+    expect([besideText([], ['misfire', 'oil use']), besideText([2], ['misfire', 'oil use'])]).toEqual([[felt], [one, felt]]);
+    expect(besideText([], [])).toEqual([]);
   });
 });
