@@ -1,6 +1,6 @@
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { PlugKey } from '../domain/plugs.ts';
-import { CURE_TRUST } from '../knowledge/cures.ts';
+import { CURE_TRUST, UNCLEANED } from '../knowledge/cures.ts';
 import { STRENGTHS } from '../knowledge/strengths.ts';
 import type { Cause } from '../knowledge/types.ts';
 import { reaches } from './cures-done.ts';
@@ -9,9 +9,6 @@ import { heatStepsTaken } from './heat-step-taken.ts';
 export type Place = { readonly cause: Cause; readonly cylinders: readonly number[]; readonly plugs: readonly PlugKey[] };
 /** What a cure takes from the prior odds of its cause, as a factor below 1. */
 export type Treatment = { readonly words: string; readonly factor: number; readonly because: string; readonly source: string; readonly about: string };
-
-/** Plugs that were neither cleaned nor renewed still carry what was there before the cure: it counts for half. Expert estimate. */
-const UNCLEANED = 0.5;
 
 /** Nothing on these plugs is from before the work. */
 export const freshPlugs = ({ conditions }: ReadingSheet): boolean => (conditions?.tags ?? []).some((tag) => tag === 'plugs new' || tag === 'plugs cleaned');

@@ -10,6 +10,9 @@ const PARTS = trust('usually', 'A part was set, mended or renewed; now and then 
 const EXCHANGED = trust('almost always', 'What was wrong has been exchanged or put as it should be.');
 const HABITS = trust('often', 'Running changes slowly, and the engine remembers the old one for a while.');
 
+/** Plugs that were neither cleaned nor renewed still carry what was there before the cure: it counts for so much. Expert estimate. */
+export const UNCLEANED = 0.5;
+
 /** By the kind of the cause. Nothing cures what is harmless. */
 export const CURE_TRUST: { readonly [K in Exclude<Cause['kind'], 'harmless'>]: CureTrust } = {
   fitting: EXCHANGED,

@@ -27,7 +27,7 @@ import type { Knowledge } from './types.ts';
 
 /** All that the program knows of spark plugs. Change the version with every change of meaning. */
 export const KNOWLEDGE: Knowledge = {
-  version: '1.1.0',
+  version: '1.2.0',
   sources: SOURCES,
   conditions: [
     ...sootConditions, ...wetConditions, ...depositsConditions, ...heatConditions, ...wearAndElectricsConditions, ...bodyAndFitConditions,

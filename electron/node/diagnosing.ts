@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { diagnose, type Given } from '../../core/inference/diagnose.ts';
 import { firstLook } from '../../core/inference/first-look.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
+import { SCALES } from '../../core/knowledge/scales.ts';
 import type { Knowledge } from '../../core/knowledge/types.ts';
 import { withShopLines } from '../../core/shop-lines/with-shop-lines.ts';
 import type { Findings } from '../../shared/formats/findings.v1.ts';
@@ -9,7 +10,8 @@ import type { FirstLook } from '../../shared/formats/first-look.ts';
 import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
 import type { ShopLine } from '../../shared/formats/shop-lines.v1.ts';
 
-const digestOf = (knowledge: Knowledge): string => createHash('sha256').update(JSON.stringify(knowledge)).digest('hex');
+/** Of the lines and of what their words stand for. */
+const digestOf = (knowledge: Knowledge): string => createHash('sha256').update(JSON.stringify({ knowledge, scales: SCALES })).digest('hex');
 
 export const KNOWLEDGE_VERSION = KNOWLEDGE.version;
 const OWN: Given = { knowledge: KNOWLEDGE, digest: digestOf(KNOWLEDGE) };

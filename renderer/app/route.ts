@@ -10,7 +10,7 @@ export const HEAT_PARTS = ['ladder', 'what-if', 'drive', 'spark', 'wear', 'air',
 export type HeatPart = (typeof HEAT_PARTS)[number];
 
 /** The lists of what the program judges by. `here`: what of it spoke in one reading. */
-export const SHELVES = ['looks', 'causes', 'checks', 'stops', 'bars', 'contradictions', 'cautions', 'sources', 'yours', 'here'] as const;
+export const SHELVES = ['looks', 'causes', 'checks', 'stops', 'bars', 'contradictions', 'cautions', 'words', 'sources', 'yours', 'here'] as const;
 export type Shelf = (typeof SHELVES)[number];
 
 /** The places that the bar leads to from everywhere. */

@@ -4,6 +4,8 @@ import { hrefOf, type Shelf } from '../../app/route.ts';
 
 export const entryHref = (shelf: Shelf, id: string): string => hrefOf({ page: 'knowledge', shelf, entry: id });
 
+export const wordHref = (word: string): string => entryHref('words', word);
+
 /** The shelf on which an id stands; undefined when nothing has it. Causes and conditions share their ids, the others are asked in order. */
 function shelfOf(id: string, { causes, conditions, checks, stopRules, barsOnHotter, contradictions, cautions }: Knowledge): Shelf | undefined {
   const lists: readonly (readonly [Shelf, readonly { readonly id: string }[]])[] = [

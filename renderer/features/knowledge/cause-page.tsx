@@ -1,8 +1,7 @@
 import { makesKey, movedKey, showsKey } from '../../../core/knowledge/line-keys.ts';
-import { PRIORS } from '../../../core/knowledge/strengths.ts';
+import { CURE_TRUST } from '../../../core/knowledge/cures.ts';
 import type { Cause } from '../../../core/knowledge/types.ts';
 import { useText } from '../../text/index.ts';
-import { formatNumber } from '../../text/numbers.ts';
 import { DrawnTip } from '../../ui/drawn-tip/index.ts';
 import { useTold } from '../../ui/use-told.ts';
 import { AddLine } from './add-line.tsx';
@@ -13,7 +12,7 @@ import { useLooking } from './looking.ts';
 import { Gives } from './looks-page.tsx';
 import styles from './page.module.css';
 import { Part, SourcesHere } from './part.tsx';
-import { MoveWord, StrengthWord } from './strength.tsx';
+import { MoveWord, PriorWord, StrengthWord, Trust } from './strength.tsx';
 import { typicalTip } from './typical-tip.ts';
 
 const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 'mechanical'];
@@ -28,10 +27,11 @@ function Facts({ cause }: { cause: Cause }) {
   return (
     <dl className={styles.facts}>
       <dt>{causes.cure}</dt><dd>{told.sentence(cause.cure)}</dd>
+      {cause.kind !== 'harmless' && <><dt>{causes.trust}</dt><dd><Trust of={CURE_TRUST[cause.kind]} /></dd></>}
       {known.length > 0 && <><dt>{causes.firstCheck}</dt><dd><ol className={styles.plain}>{known.map(({ id, name }) => <li key={id}><a href={entryHref('checks', id)}>{told.check(id, name)}</a></li>)}</ol></dd></>}
       <dt>{causes.reaches}</dt><dd>{text.scopes[cause.scope]}{cause.part !== undefined && `. ${causes.part(cause.part)}`}</dd>
       <dt>{causes.prior}</dt>
-      <dd>{text.priors[cause.prior]} <span className={styles.soft}>({text.intro.inHundred(formatNumber(100 * PRIORS[cause.prior], 1))})</span></dd>
+      <dd><PriorWord word={cause.prior} numbered /></dd>
       {cause.needs !== undefined && <><dt>{causes.needs}</dt><dd>{text.needs(cause.needs).join('; ')}</dd></>}
       {heat.length > 0 && <><dt>{causes.heat}</dt><dd>{heat.join(' ')}</dd></>}
       {cause.synonyms.length > 0 && <><dt>{causes.also}</dt><dd className={styles.soft}>{cause.synonyms.map(told.sentence).join(', ')}</dd></>}

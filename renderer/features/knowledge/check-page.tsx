@@ -51,7 +51,11 @@ function Tells({ check }: { check: Check }) {
   const { tells } = check;
   if ('looksFor' in tells) {
     return (
-      <Part title={text.checks.looksFor} about={`${text.checks.finds(tells.finds)} ${text.checks.falsely(tells.falselyFinds)}`}>
+      <Part title={text.checks.looksFor}>
+        <dl className={styles.facts}>
+          <dt>{text.checks.finds}</dt><dd><StrengthWord word={tells.finds} /></dd>
+          <dt>{text.checks.falsely}</dt><dd><StrengthWord word={tells.falselyFinds} /></dd>
+        </dl>
         <CauseList causes={causes.filter(({ id }) => tells.looksFor.includes(id))} />
       </Part>
     );

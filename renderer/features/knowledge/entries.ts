@@ -2,6 +2,7 @@ import { COMMON_PRACTICE, FROM_MEMORY, OWN_LINE, type Knowledge } from '../../..
 import { groundedLines, isNoDocument, type GroundedLine } from '../../../core/knowledge/lint/grounded-lines.ts';
 import { sentenceStart } from '../../../core/domain/words.ts';
 import type { Shelf } from '../../app/route.ts';
+import { CURES_KEY, WELL_KEY } from './uses.ts';
 import type { Text } from '../../text/index.ts';
 
 /** Something that can be looked up. `group`: what it stands under in the list. `words`: all it can be found by, in small letters. */
@@ -16,6 +17,15 @@ function sourceEntries({ sources }: Knowledge, text: Text): Entry[] {
   return [
     ...sources.map(({ id, title }) => entry('sources', id, title, id)),
     entry('sources', COMMON_PRACTICE, words.practice, ''), entry('sources', FROM_MEMORY, words.memory, ''),
+  ];
+}
+
+/** The words of the tables under what they say, then what stands beside the lines. */
+function wordEntries({ intro, strengths, priors, moves, words }: Text['knowledge']): Entry[] {
+  const table = (said: Readonly<Record<string, string>>, group: string): Entry[] => Object.entries(said).map(([id, name]) => entry('words', id, name, group));
+  return [
+    ...table(strengths, intro.strengths), ...table(priors, intro.priors), ...table(moves, intro.moves),
+    entry('words', CURES_KEY, words.cures, words.other, words.curesAbout), entry('words', WELL_KEY, words.well, words.other, words.wellAbout),
   ];
 }
 
@@ -34,7 +44,7 @@ export function entriesOf(knowledge: Knowledge, text: Text, told: Text['told']):
       entry('bars', id, anyOf.map(text.knowledge.term).join('; '), said(sentenceStart(sign)), said(because)))),
     ...contradictions.map(({ id, words, because }) => entry('contradictions', id, said(words), '', said(because))),
     ...cautions.map(({ id, words }) => entry('cautions', id, said(words), '')),
-    ...sourceEntries(knowledge, text),
+    ...wordEntries(text.knowledge), ...sourceEntries(knowledge, text),
   ];
 }
 

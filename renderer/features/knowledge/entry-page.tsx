@@ -8,6 +8,7 @@ import { useLooking } from './looking.ts';
 import { LooksPage } from './looks-page.tsx';
 import { BarPage, CautionPage, ContradictionPage, StopPage } from './rule-pages.tsx';
 import { SourcePage } from './source-page.tsx';
+import { isWord, WordPage } from './word-page.tsx';
 
 const isSource = (id: string, { sources }: Knowledge): boolean => id === COMMON_PRACTICE || id === FROM_MEMORY || sources.some((source) => source.id === id);
 
@@ -24,6 +25,7 @@ function pageOf(shelf: Shelf, id: string, knowledge: Knowledge): React.ReactNode
     case 'bars': return named(knowledge.barsOnHotter, (bar) => <BarPage bar={bar} />);
     case 'contradictions': return named(knowledge.contradictions, (contradiction) => <ContradictionPage contradiction={contradiction} />);
     case 'cautions': return named(knowledge.cautions, (caution) => <CautionPage caution={caution} />);
+    case 'words': return isWord(id) && <WordPage word={id} />;
     case 'sources': return isSource(id, knowledge) && <SourcePage id={id} />;
     case 'yours': case 'here': return null;
   }

@@ -13,7 +13,7 @@ import styles from './page.module.css';
 import lineStyles from './lines.module.css';
 import { useLooking } from './looking.ts';
 import { Part, SourcesHere } from './part.tsx';
-import { StrengthWord } from './strength.tsx';
+import { PriorWord, StrengthWord } from './strength.tsx';
 import { shownByPart, typicalTip } from './typical-tip.ts';
 
 type Making = { readonly cause: Cause; readonly link: Cause['makes'][number] };
@@ -71,7 +71,7 @@ function Makers({ makers }: { makers: readonly Making[] }) {
           <LineRow key={cause.id} lineKey={makesKey(cause.id, link)} grounds={link}>
             <a className={lineStyles.what} href={entryHref('causes', cause.id)}>{told.cause(cause.id, cause.name)}</a>
             <span className={lineStyles.strength}>
-              <span className={lineStyles.soft}>{text.looks.prior(text.priors[cause.prior])}</span><StrengthWord word={link.strength} />
+              <PriorWord word={cause.prior} /><StrengthWord word={link.strength} />
             </span>
           </LineRow>
         ))}

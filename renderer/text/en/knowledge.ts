@@ -19,7 +19,7 @@ const count = (n: number, one: string, several: string): string => `${n} ${n ===
 
 const shelves: Readonly<Record<Shelf, string>> = {
   looks: 'Appearances', causes: 'Causes', checks: 'Checks', stops: 'Stop rules', bars: 'Bars on a hotter plug', contradictions: 'Second looks', cautions: 'Cautions',
-  sources: 'Sources', yours: 'Your own lines', here: 'In this reading',
+  words: 'Words', sources: 'Sources', yours: 'Your own lines', here: 'In this reading',
 };
 
 const plugFindings: Readonly<Record<PlugFindingName, string>> = {
@@ -107,7 +107,6 @@ const looks = {
   typical: 'Drawn with the value of each part that is seen most often. Real plugs show some of it.',
   measured: 'Measured or felt',
   madeBy: 'What makes it',
-  prior: (word: string): string => `${word},`,
   makersAbout: 'Before anything else is known: how common the cause is, and how often it leads to this.',
   gives: 'What the engine may do',
   cure: 'What to do',
@@ -129,6 +128,7 @@ const causes = {
   gives: 'What the engine may do',
   moved: 'What makes it likelier or less likely',
   cure: 'What to do',
+  trust: 'The cure then holds',
   firstCheck: 'Look in this order',
   checks: 'Checks that can tell',
   heat: 'Heat value',
@@ -148,8 +148,8 @@ const checks = {
   tells: 'What the outcome speaks for',
   outcome: (what: string, value: string): string => `${what}: ${value}`,
   looksFor: 'It looks for',
-  finds: (word: string): string => `It finds what is there: ${word}.`,
-  falsely: (word: string): string => `It finds what is not there: ${word}.`,
+  finds: 'Finds what is there',
+  falsely: 'Finds what is not there',
   trial: 'The fault moves with the part that carries it, and stays where it is when another part is exchanged.',
   sends: 'Causes that send here',
   cautions: 'Take care',
@@ -166,6 +166,32 @@ const rules = {
   first: 'If the plug shows',
   second: 'it hardly ever shows',
   ask: 'What the reader is asked',
+};
+
+const wordPages = {
+  graded: 'Graded expert judgement, not counted failures: no field statistics of plug faults were found. The steps are wide enough that neighbours can be told apart.',
+  standsFor: (number: string): string => `Stands for ${number}.`,
+  strengthAbout: 'Of plugs or engines where the cause or condition is there, so many show it, find it or are cured.',
+  priorAbout: 'Of plugs that are pulled for a reading, so many have the cause before anything is seen.',
+  moveAbout: 'The odds of the cause are multiplied or divided by it where the circumstance is known to hold.',
+  scale: 'The whole scale',
+  used: 'Where it is used',
+  unused: 'No line uses it.',
+  uses: {
+    makes: 'What a cause does to a plug', shows: 'What a condition shows on the plug', found: 'What a cause shows on the cylinder', gives: 'Symptoms',
+    moved: 'Circumstances of a cause', common: 'Causes that are so common', checks: 'Checks that look for causes', cures: 'Trust in cures',
+  },
+  places: (n: number): string => count(n, 'place', 'places'),
+  other: 'Beside the lines',
+  cures: 'Trust in cures',
+  curesAbout: 'How far a cure, once carried out, is trusted to have removed its cause. At the next reading the odds of that cause are multiplied by what is missing to certainty. No counted repairs were found.',
+  uncleaned: (share: string): string => `On plugs that were neither cleaned nor renewed it counts for ${share} in 100 of that: they still carry what was there before.`,
+  well: 'With nothing wrong',
+  wellAbout: 'How often each value is met where nothing is wrong. What a condition does not show looks so. Readers and lighting err, so nothing is impossible. Common practice, not counted.',
+  wellPlug: 'On the plug',
+  wellCylinder: 'On the cylinder',
+  wellSymptom: (share: string): string => `Each symptom is felt in ${share} of 100 engines with nothing wrong.`,
+  share: (value: string, share: string): string => `${value} ${share}\u00a0%`,
 };
 
 const sources = {
@@ -247,7 +273,7 @@ const here = {
 export const knowledge = {
   place: 'Look it up',
   title: (name: string): string => `${name} · Look it up`,
-  strengths, priors, moves, shelves, shelvesName: 'What to look up', scopes, kinds, heatRules, finding, circumstance, term, needs, intro, looks, causes, checks, rules, sources, yours, here,
+  strengths, priors, moves, shelves, shelvesName: 'What to look up', scopes, kinds, heatRules, finding, circumstance, term, needs, intro, looks, causes, checks, rules, words: wordPages, sources, yours, here,
   find: 'Find by word',
   findHint: 'for example oil, glaze, timing',
   listOf: (shelf: string): string => `List: ${shelf}`,

@@ -50,7 +50,8 @@ describe('looking up what the program judges by', () => {
       const page = show({ shelf: 'looks', entry: condition.id });
       const makers = KNOWLEDGE.causes.filter(({ makes }) => makes.some((made) => made.condition === condition.id));
       expect(rowsIn(page), condition.id).toHaveLength(condition.shows.length + condition.gives.length + makers.length);
-      for (const { name } of makers) expect(within(page).getAllByRole('link', { name }).length).toBeGreaterThan(0);
+      const links = new Set([...page.querySelectorAll('a')].map((link) => link.textContent));
+      for (const { name } of makers) expect(links).toContain(name);
       expect(within(page).getByRole('img').getAttribute('aria-label')).toContain('Drawing of the firing end');
     }
   });
