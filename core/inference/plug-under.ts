@@ -73,7 +73,7 @@ export class PlugUnder {
     return value + (again === 0 ? (this.squares[v] as number) : this.square(v));
   }
 
-  /** Takes state a as the first of two, or none (-1). */
+  /** Takes state a as the first of two. */
   private take(a: number): void {
     if (this.first === a) return;
     const { starts, ks, gains } = this.touches;
@@ -82,17 +82,15 @@ export class PlugUnder {
     const n = taken.length;
     slopes.set(holding);
     if (this.first >= 0) this.mark(this.first, false);
-    if (a >= 0) {
-      this.mark(a, true);
-      for (let t = starts[a] as number; t < (starts[a + 1] as number); t += 1) {
-        const row = (ks[t] as number) * n;
-        const gain = gains[t] as number;
-        for (let k = 0; k < n; k += 1) slopes[k] = (slopes[k] as number) + gain * (terms.pair[row + k] as number);
-      }
-      for (let t = starts[a] as number; t < (starts[a + 1] as number); t += 1) {
-        const k = ks[t] as number;
-        slopes[k] = (slopes[k] as number) * (1 + (gains[t] as number));
-      }
+    this.mark(a, true);
+    for (let t = starts[a] as number; t < (starts[a + 1] as number); t += 1) {
+      const row = (ks[t] as number) * n;
+      const gain = gains[t] as number;
+      for (let k = 0; k < n; k += 1) slopes[k] = (slopes[k] as number) + gain * (terms.pair[row + k] as number);
+    }
+    for (let t = starts[a] as number; t < (starts[a + 1] as number); t += 1) {
+      const k = ks[t] as number;
+      slopes[k] = (slopes[k] as number) * (1 + (gains[t] as number));
     }
     this.first = a;
   }
@@ -109,7 +107,6 @@ export class PlugUnder {
   /** Likelihood under the taken state and state b. */
   private withAlso(b: number): number {
     const a = this.first;
-    if (a < 0) return this.alone[b] as number;
     const { products } = this.touches;
     const value = (products[a] as number) * (products[b] as number) * this.valueWith(b, this.values[a] as number);
     return value > 0 ? value : 0;
@@ -131,7 +128,7 @@ export class PlugUnder {
     return all;
   }
 
-  /** Likelihood under states a and b, -1 for none; a comes first. */
+  /** Likelihood under states a and b, of which a comes first; -1 for none, b alone or both. */
   with(a: number, b: number): number {
     if (b < 0) return a < 0 ? this.none : (this.alone[a] as number);
     if (this.known !== undefined) return this.known[(this.roster.offsets[a] as number) + b] as number;

@@ -1,5 +1,5 @@
 import type { State, Switch, Touch } from './states.ts';
-import type { CylinderEvidence } from './evidence.ts';
+import type { PlugEvidence } from './evidence.ts';
 
 /**
  * The touches of every state on one plug, laid flat: those of state v stand from starts[v] up to starts[v + 1].
@@ -37,7 +37,7 @@ export function rosterOf(switches: readonly Switch[]): Roster {
 const NOTHING: readonly Touch[] = [];
 
 /** What every state of the roster touches on one plug. */
-export function plugTouches({ switches }: Roster, { key }: CylinderEvidence['plugs'][number]): PlugTouches {
+export function plugTouches({ switches }: Roster, { key }: Pick<PlugEvidence, 'key'>): PlugTouches {
   const lists = switches.flatMap(({ instance, others }) => {
     const reaches = instance.plugs.includes(key);
     return others.map(({ touches }) => (reaches ? touches : NOTHING));
