@@ -6,8 +6,9 @@ import { benchPhotos } from './photos.ts';
 import { eighteenFullFacets, eighteenTwinPlug, fourCylinders } from './sheets.ts';
 
 /**
- * How long a diagnosis takes, as a multiple of reading and checking the same sheet's text in the same run: machines differ, the ratio hardly does.
- * Times are medians. Nothing fails here; a benchmark informs, tests decide.
+ * How long a diagnosis takes, as a multiple of reading and checking the same sheet's text in the same run: machines differ, the ratio hardly does. Then
+ * photos, what the inference costs as it grows, and in a real browser how soon the verdicts follow a key stroke. Times are medians.
+ * Nothing fails here; a benchmark informs, tests decide.
  */
 const given = { knowledge: KNOWLEDGE, digest: 'bench' };
 const SHEETS: readonly (readonly [string, ReadingSheet])[] = [['4 cylinders', fourCylinders], ['18 cylinders, 36 plugs', eighteenTwinPlug],
@@ -33,3 +34,5 @@ for (const [name] of SHEETS) {
   process.stdout.write(`${name}: diagnose ${diagnosis.toFixed(1)} ms, ${(diagnosis / parse).toFixed(0)} times parse and check (${parse.toFixed(2)} ms)\n`);
 }
 process.stdout.write(await benchPhotos());
+await import('./inference.ts');
+await import('./typing.ts');

@@ -2,36 +2,80 @@ import fc from 'fast-check';
 import { Bench } from 'tinybench';
 import { diagnose } from '../../core/inference/diagnose.ts';
 import { evidenceOf } from '../../core/inference/evidence.ts';
+import { firstLook } from '../../core/inference/first-look.ts';
 import { networkFor } from '../../core/inference/network.ts';
 import { solverFor } from '../../core/inference/posterior.ts';
 import { KNOWLEDGE } from '../../core/knowledge/index.ts';
-import type { ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import type { Knowledge } from '../../core/knowledge/types.ts';
+import type { PlugReading, ReadingSheet } from '../../shared/formats/reading-sheet.v1.ts';
+import { TIP_FACETS } from '../../shared/vocabulary/tip.ts';
 import { bruteForce, SOLVER_BOUNDS } from '../unit/core/inference/brute-force.ts';
 import { anyKnowledge, anySmallSheet } from '../unit/core/inference/small-knowledge.ts';
+import { eighteenFullFacets } from './sheets.ts';
 
 /**
- * How the cost of a diagnosis grows with the cylinders, and what the solver saves beside weighing every world, on the one size where both can be done.
- * Medians. Nothing fails here; a benchmark informs, tests decide.
+ * What a first look and the findings cost on eighteen cylinders with 24 plugs read in every facet: at a sheet not seen before, and after one key stroke, which
+ * changes one facet of one plug of a sheet that was just looked at. How both grow with the causes that are known and with the cylinders, and what the solver
+ * saves beside weighing every world, on the one size where both can be done. Medians. Nothing fails here; a benchmark informs, tests decide.
  */
+type Work = (sheet: ReadingSheet, knowledge: Knowledge) => unknown;
+const WORKS: readonly (readonly [name: string, work: Work])[] = [
+  ['first look', (sheet, knowledge) => firstLook(sheet, { knowledge })],
+  ['findings', (sheet, knowledge) => diagnose(sheet, { knowledge, digest: 'bench' })],
+];
+const CAUSES = [40, 80, KNOWLEDGE.causes.length];
 const CYLINDERS = [1, 2, 4, 8, 12, 18];
-const sheetFor = (cylinders: number): ReadingSheet => ({
+const bench = new Bench({ time: 1000, iterations: 5, warmupTime: 200, warmupIterations: 1 });
+
+/** The tips of the full sheet in another order at every call. */
+const tips = eighteenFullFacets.plugs.map(({ tip }) => ({ tip }));
+const orders = fc.sample(fc.shuffledSubarray(tips, { minLength: tips.length }), { numRuns: 4000, seed: 1 });
+let turn = 0;
+const shuffled = <P extends PlugReading>(plugs: readonly P[]): P[] => {
+  const order = orders[(turn += 1) % orders.length] ?? [];
+  return plugs.map((plug, i) => ({ ...plug, ...order[i] }));
+};
+const unseen = (): ReadingSheet => ({ ...eighteenFullFacets, plugs: shuffled(eighteenFullFacets.plugs) });
+
+/** The colour that follows in the list. */
+const otherNose = ({ tip, ...plug }: PlugReading): PlugReading => {
+  const at = TIP_FACETS.noseColour.findIndex((colour) => colour === tip?.noseColour);
+  return { ...plug, tip: { ...tip, noseColour: TIP_FACETS.noseColour[(at + 1) % TIP_FACETS.noseColour.length] } };
+};
+/** The same with another colour of one nose, of another plug at every call. */
+const afterKeyStroke = (sheet: ReadingSheet): ReadingSheet =>
+  ({ ...sheet, plugs: sheet.plugs.map((plug, i) => (i === turn % sheet.plugs.length ? otherNose(plug) : plug)) });
+
+/** Adds one row. @param next the sheet of each turn, made while no time is taken */
+function add(name: string, work: Work, next: () => ReadingSheet, knowledge: Knowledge = KNOWLEDGE): void {
+  let sheet = next();
+  bench.add(name, () => { work(sheet, knowledge); }, { beforeEach: () => { sheet = next(); } });
+}
+
+for (const [name, work] of WORKS) {
+  add(`24 plugs, 18 cylinders: ${name}, sheet not seen before`, work, unseen);
+  add(`24 plugs, 18 cylinders: ${name}, after one key stroke`, work, () => {
+    const before = unseen();
+    firstLook(before, { knowledge: KNOWLEDGE });
+    return afterKeyStroke(before);
+  });
+  for (const causes of CAUSES) add(`24 plugs, 18 cylinders, causes ${causes}: ${name}`, work, unseen, { ...KNOWLEDGE, causes: KNOWLEDGE.causes.slice(0, causes) });
+}
+
+const unseenOf = (cylinders: number): ReadingSheet => ({
   format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cycle: 'four-stroke', cylinders, mixture: { kind: 'carburettor' } },
-  plugs: Array.from({ length: cylinders }, (_, i) => ({ cylinder: i + 1, tip: { noseColour: 'black', noseSurface: 'matt soot', deposit: i % 4 === 2 ? 'wet oil' : 'dry soot' } })),
+  plugs: shuffled(Array.from({ length: cylinders }, (_, i) => ({ cylinder: i + 1 }))),
 });
+for (const [name, work] of WORKS)
+  for (const cylinders of CYLINDERS) add(`a plug each, cylinders ${cylinders}: ${name}`, work, () => unseenOf(cylinders));
 
 const [kb] = fc.sample(anyKnowledge, { numRuns: 1, seed: 1 });
 const [small] = fc.sample(anySmallSheet, { numRuns: 1, seed: 1 });
 if (kb === undefined || small === undefined) throw new Error('no small network was drawn');
 const evidence = evidenceOf(small);
 const network = networkFor(kb, evidence);
-
-const bench = new Bench({ time: 1000, iterations: 5, warmupTime: 200, warmupIterations: 1 });
 bench.add('3 causes, 3 conditions, 2 cylinders: every world weighed', () => { bruteForce(network, evidence, SOLVER_BOUNDS); });
 bench.add('3 causes, 3 conditions, 2 cylinders: the solver', () => { const fresh = evidenceOf(small); solverFor(networkFor(kb, fresh))(fresh); });
-for (const cylinders of CYLINDERS) {
-  const sheet = sheetFor(cylinders);
-  bench.add(`all that is known, ${cylinders} cylinders: diagnose`, () => { diagnose(sheet, { knowledge: KNOWLEDGE, digest: 'bench' }); });
-}
 await bench.run();
 
 process.stdout.write(`Node ${process.versions.node} on ${process.platform} ${process.arch}\n`);
