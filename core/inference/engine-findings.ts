@@ -1,4 +1,5 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
+import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { Cause, Check } from '../knowledge/types.ts';
 import type { Judged } from './conclude.ts';
 import { checksOn, giversOf, LEAST_CAUSE, makersOf, MOST_CAUSES, plugChecks, type Context, type Matter } from './context.ts';
@@ -6,52 +7,56 @@ import { engineDoubts } from './doubts.ts';
 import { engineWorlds } from './engine-worlds.ts';
 import { explainCause } from './explain.ts';
 import type { Instance } from './network.ts';
-import { worth } from './next-check.ts';
+import { worth, type World } from './next-check.ts';
 import type { Solution } from './posterior.ts';
 import { besideText, patternText } from './summary.ts';
 
-/** One cause wherever it may act, as one: at the place that holds most of the belief, else at any of them. */
-type Anywhere = { readonly instance: Instance; readonly members: readonly Instance[] };
-
-function anywhere(members: readonly Instance[], { belief }: Solution): Anywhere {
-  const [first] = [...members].sort((a, b) => belief(b) - belief(a) || (a.id < b.id ? -1 : 1)) as [Instance];
-  if (belief(first) >= 0.5 * beliefAnywhere(members)(belief)) return { instance: first, members: [first] };
-  const cylinders = [...new Set(members.flatMap((one) => one.cylinders))].sort((a, b) => a - b);
-  return { instance: { ...first, id: first.cause.id, group: '', cylinders, plugs: members.flatMap(({ plugs }) => plugs) }, members };
-}
-
-const beliefAnywhere = (members: readonly Instance[]) => (belief: Solution['belief']): number => 1 - members.reduce((p, one) => p * (1 - belief(one)), 1);
-
 const isEngineWide = ({ cause }: Instance): boolean => cause.scope === 'engine';
 
-/** Causes of single cylinders that no plug tells of and that may be behind what was felt or found. */
-function localCauses(gives: (cause: Cause) => boolean, { telling, untold, solution }: Context): Anywhere[] {
-  const spokenFor = new Set(telling.map(({ plug }) => plug.place.cylinder));
-  const places = [...solution.network.local].filter(([cylinder]) => !spokenFor.has(cylinder)).flatMap(([cylinder, instances]) =>
-    instances.filter((one) => !one.cause.harmless && !isEngineWide(one) && (untold.includes(cylinder) || gives(one.cause))));
-  const byCause = new Map<Cause, Instance[]>();
-  for (const one of places) byCause.set(one.cause, [...(byCause.get(one.cause) ?? []), one]);
-  return [...byCause.values()].map((members) => anywhere(members, solution));
+/** A cause told of the engine: with whose explanation, and how far believed. */
+type Told = { readonly id: string; readonly belief: number; readonly explained: () => CauseFinding };
+
+function alone(instance: Instance, { solution, removals, knowledge }: Context): Told {
+  return { id: instance.id, belief: solution.belief(instance), explained: () => explainCause(instance, solution, removals, knowledge) };
 }
 
-/** The cause told with what speaks for it at all its places together. */
-function told({ instance, members }: Anywhere, { solution, removals, knowledge }: Context): CauseFinding {
-  if (members.length === 1) return explainCause(instance, solution, removals, knowledge);
-  const of = (belief: Solution['belief']): Solution['belief'] => () => beliefAnywhere(members)(belief);
-  const removed = removals.removed.map(({ piece, without }) => ({ piece, without: of(without) }));
-  return explainCause(instance, { ...solution, belief: of(solution.belief) }, { with: of(removals.with), removed }, knowledge);
+/**
+ * A cause that may sit in any of several cylinders, told once. Its belief is that it is behind the complaint, in the worlds of the engine: that it is
+ * somewhere at all is likelier the more cylinders there are. What speaks for it speaks for its being in any of them.
+ */
+function anywhere([first, ...more]: readonly [Instance, ...Instance[]], worlds: readonly World[], context: Context): Told {
+  if (more.length === 0) return alone(first, context);
+  const { solution, removals, knowledge } = context;
+  const { cause } = first;
+  const members = [first, ...more];
+  const belief = worlds.filter(({ causes }) => causes.some((one) => members.includes(one))).reduce((sum, { probability }) => sum + probability, 0);
+  const any = (of: Solution['belief']): Solution['belief'] => () => 1 - members.reduce((p, one) => p * (1 - of(one)), 1);
+  const removed = removals.removed.map(({ piece, without }) => ({ piece, without: any(without) }));
+  const cylinders = [...new Set(members.flatMap((one) => one.cylinders))].sort((a, b) => a - b);
+  const whole = { ...first, id: cause.id, group: '', cylinders, plugs: members.flatMap(({ plugs }) => plugs) };
+  const taken = { with: any(removals.with), removed };
+  return { id: cause.id, belief, explained: () => ({ ...explainCause(whole, { ...solution, belief: any(solution.belief) }, taken, knowledge), belief }) };
 }
 
-function engineCauses(gives: (cause: Cause) => boolean, context: Context): CauseFinding[] {
-  const { network, evidence, belief } = context.solution;
+/** Causes of single cylinders that no plug tells of: where something was found on the cylinder, and where they may be behind the complaint. */
+function localCauses({ answers, worlds }: Matter, context: Context): Told[] {
+  const { telling, untold, solution: { network } } = context;
+  const spokenFor = new Set([...untold, ...telling.map(({ plug }) => plug.place.cylinder)]);
+  const own = (cylinder: number): readonly Instance[] => (network.local.get(cylinder) ?? []).filter((one) => !one.cause.harmless && !isEngineWide(one));
+  const byCause = new Map<Cause, [Instance, ...Instance[]]>();
+  for (const one of [...network.local.keys()].filter((n) => !spokenFor.has(n)).flatMap(own).filter(({ cause }) => answers(cause)))
+    byCause.set(one.cause, [...(byCause.get(one.cause) ?? []), one] as [Instance, ...Instance[]]);
+  return [...untold.flatMap(own).map((one) => alone(one, context)), ...[...byCause.values()].map((members) => anywhere(members, worlds, context))];
+}
+
+function engineCauses(complaint: Matter, context: Context): CauseFinding[] {
+  const { network, evidence } = context.solution;
   const wide = evidence.cylinders.length === 1 ? [...network.local.values()].flat().filter(isEngineWide) : network.shared;
-  const all = [...wide.map((instance): Anywhere => ({ instance, members: [instance] })), ...localCauses(gives, context)];
-  return all
-    .map((one) => ({ one, belief: beliefAnywhere(one.members)(belief) }))
-    .filter((each) => each.belief >= LEAST_CAUSE)
-    .sort((a, b) => b.belief - a.belief || (a.one.instance.id < b.one.instance.id ? -1 : 1))
+  return [...wide.map((instance) => alone(instance, context)), ...localCauses(complaint, context)]
+    .filter(({ belief }) => belief >= LEAST_CAUSE)
+    .sort((a, b) => b.belief - a.belief || (a.id < b.id ? -1 : 1))
     .slice(0, MOST_CAUSES)
-    .map(({ one }) => told(one, context));
+    .map(({ explained }) => explained());
 }
 
 const MOST_CHECKS = 4;
@@ -60,10 +65,11 @@ const MOST_CHECKS = 4;
 const mostOpen = (telling: readonly Judged[]): Judged | undefined =>
   telling.filter(({ plug }) => plug.seen.length > 0).sort((a, b) => a.judgement.belief - b.judgement.belief)[0];
 
-/** What to do about what is felt of the engine, wherever in it the fault may be. */
-function complaintMatter(answers: Matter['answers'], { solution, worlds }: Context): Matter {
+/** What to do about what is felt of the engine, wherever in it the fault may be. Where nothing is felt nothing answers. */
+function complaintMatter(complaint: readonly SymptomTag[], { solution, worlds, knowledge }: Context): Matter {
   const numbers = solution.evidence.cylinders.map(({ cylinder }) => cylinder);
-  return { answers, cylinder: numbers[0] as number, worlds: engineWorlds(numbers.map(worlds), answers) };
+  const answers = giversOf(complaint, knowledge);
+  return { answers, cylinder: numbers[0] as number, worlds: complaint.length === 0 ? [] : engineWorlds(numbers.map(worlds), answers) };
 }
 
 /** A part can be exchanged only where it is known which cylinder is at fault. */
@@ -80,13 +86,13 @@ function complaintChecks(matter: Matter, context: Context): NextCheck[] {
 }
 
 /** Checks on what the plugs leave open, the most telling a minute first, each once. */
-function engineChecks(complaint: Matter | undefined, context: Context): NextCheck[] {
+function engineChecks(complaint: Matter, context: Context): NextCheck[] {
   const { telling, untold, knowledge, worlds } = context;
   const open = mostOpen(telling);
   const found = untold.map((cylinder): Matter => ({ answers: makersOf(['undetermined'], knowledge), cylinder, worlds: worlds(cylinder) }));
   const all = [
     ...(open === undefined ? [] : plugChecks(open, 'engine', context)),
-    ...(complaint === undefined ? [] : complaintChecks(complaint, context)),
+    ...(complaint.worlds.length === 0 ? [] : complaintChecks(complaint, context)),
     ...found.flatMap((matter) => [...checksOn(matter, 'engine', context), ...checksOn(matter, 'cylinder', context)]),
   ].sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1));
   return all.filter(({ id }, i) => all.findIndex((other) => other.id === id) === i).slice(0, MOST_CHECKS);
@@ -95,13 +101,13 @@ function engineChecks(complaint: Matter | undefined, context: Context): NextChec
 export function engineFindings(plugs: readonly PlugFindings[], context: Context): Findings['engine'] {
   const { evidence } = context.solution;
   /** What is felt, where no plug is at fault for it. */
-  const complaint = context.telling.length === 0 ? evidence.present : [];
-  const gives = giversOf(complaint, context.knowledge);
+  const felt = context.telling.length === 0 ? evidence.present : [];
+  const complaint = complaintMatter(felt, context);
   const doubts = engineDoubts(evidence);
   return {
-    pattern: [patternText(plugs, evidence.sheet.engine), ...besideText(context.untold, complaint)].join(' '),
-    causes: engineCauses(gives, context),
-    nextChecks: engineChecks(complaint.length === 0 ? undefined : complaintMatter(gives, context), context),
+    pattern: [patternText(plugs, evidence.sheet.engine), ...besideText(context.untold, felt)].join(' '),
+    causes: engineCauses(complaint, context),
+    nextChecks: engineChecks(complaint, context),
     ...(doubts.length > 0 && { doubts }),
   };
 }

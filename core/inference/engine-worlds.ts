@@ -8,7 +8,7 @@ const keyOf = (causes: readonly Instance[]): string => causes.map(({ id }) => id
 /**
  * The worlds of the whole engine, from those of its cylinders. Of the causes of one cylinder only those that answer are told apart, and such faults on two
  * cylinders at once are left out: where one of them explains what is asked about, a second is hardly ever needed.
- * @param list the worlds of every cylinder
+ * @param list the worlds of every cylinder; of those that stand and look alike the same ones, so that a cause at one of them stands for all
  */
 export function engineWorlds(list: readonly (readonly World[])[], answers: (cause: Cause) => boolean): World[] {
   const [shared, local] = [new Map<string, { causes: readonly Instance[]; probability: number }>(), new Map<string, World>()];

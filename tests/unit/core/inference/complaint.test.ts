@@ -5,8 +5,8 @@ import type { Findings } from '../../../../shared/formats/findings.v1.ts';
 import { parseReadingSheet, type ReadingSheet, type Tip } from '../../../../shared/formats/reading-sheet.v1.ts';
 
 type Sheet = {
-  readonly engine?: object; readonly plugs?: readonly { readonly cylinder: number; readonly tip: Tip }[]; readonly symptoms?: readonly object[];
-  readonly cylinderChecks?: readonly object[];
+  readonly engine?: object; readonly symptoms?: readonly object[]; readonly cylinderChecks?: readonly object[];
+  readonly plugs?: readonly { readonly cylinder: number; readonly position?: string; readonly tip: Tip }[];
 };
 
 const tan: Tip = { noseColour: 'light tan', noseSurface: 'fine powder', deposit: 'light dusting', centreElectrode: 'lightly worn' };
@@ -57,7 +57,19 @@ describe('a complaint that no plug shows', () => {
     expect(plugs.flatMap(({ causes, nextChecks }) => [...causes, ...nextChecks])).toEqual([]);
   });
 
-  it('tells a cause that may sit in any cylinder once, with all of them, and at least as likely as in each alone', () => {
+  it('is shared out among causes, however many cylinders there are in which each may sit', () => {
+    const radial = {
+      use: 'aircraft', cylinders: 18, layout: 'radial', plugsPerCylinder: 2, cooling: 'air', mixture: { kind: 'carburettor' }, ignition: { kind: 'magneto' },
+    };
+    const plugs = Array.from({ length: 18 }, (_, i) => (['front', 'rear'] as const).map((position) => ({ cylinder: i + 1, position, tip: tan }))).flat();
+    const { causes, nextChecks } = felt('loss of power', { engine: radial, plugs }).engine;
+    const local = causes.filter(({ scope }) => scope === 'plug' || scope === 'cylinder');
+    expect(local.length).toBeGreaterThan(1);
+    expect(local.reduce((sum, { belief }) => sum + belief, 0)).toBeLessThanOrEqual(1);
+    expect(nextChecks.length).toBeGreaterThan(0);
+  });
+
+  it('tells a cause that may sit in any cylinder once, with all of them', () => {
     const { causes } = felt('misfire under load', { engine: { ignition: { kind: 'coil per cylinder' } }, plugs: blank }).engine;
     const coil = causes.find(({ id }) => id === 'coil-weak');
     expect(coil?.cylinders).toEqual([1, 2, 3, 4]);
@@ -123,6 +135,14 @@ describe('a cylinder that was checked though no plug of it was read', () => {
     expect(plan[0]?.cylinder).toBe(3);
     expect(plan.some(({ do: what, cylinder }) => cylinder === 3 && what.includes('valve'))).toBe(true);
     expect(engine.pattern).toMatch(/cylinder 3 speaks of a fault/);
+  });
+
+  it('has causes of its own where another cylinder is found as weak', () => {
+    const well = [1, 4].map((cylinder) => ({ cylinder, compressionKPa: 1200 }));
+    const both = [...well, weak, { cylinder: 2, compressionKPa: 520, compressionWetKPa: 530 }];
+    const { causes } = read({ plugs: [{ cylinder: 1, tip: tan }], cylinderChecks: both }).engine;
+    for (const cylinder of [2, 3]) expect(causes.some(({ cylinders }) => cylinders.includes(cylinder))).toBe(true);
+    expect(causes.every(({ scope, cylinders }) => scope === 'group' || scope === 'engine' || cylinders.length === 1)).toBe(true);
   });
 
   it('has them told so too when its plug was read and looks well', () => {
