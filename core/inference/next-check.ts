@@ -195,7 +195,7 @@ const made = (check: Check, cylinder: number, evidence: Evidence): boolean =>
 /** Whether what the check reads on a plug was noted of every plug that was read. */
 function seenOnPlugs({ reads = [] }: Check, { cylinders }: Evidence): boolean {
   const plugs = cylinders.flatMap((c) => c.plugs).filter((plug) => plug.seen.length > 0);
-  return reads.length > 0 && plugs.length > 0 && plugs.every((plug) => plug.seen.some(({ finding }) => reads.includes(finding)));
+  return plugs.length > 0 && plugs.every((plug) => plug.seen.some(({ finding }) => reads.includes(finding)));
 }
 
 /** A swap needs a second cylinder to swap with, and a comparison one to compare with. */

@@ -17,7 +17,8 @@ const sound = (finding: 'noseColour' | 'deposit', value: string): number => {
 const soot = condition('soot', { shows: [shows('deposit', 'dry soot', 'usually'), shows('noseColour', 'black', 'often')] });
 const oil = condition('oil', { shows: [shows('deposit', 'wet oil', 'usually'), shows('deposit', 'dry soot', 'sometimes')] });
 const worn = condition('worn', {});
-const conditions = [soot, oil, worn];
+/** A list of its own each time: what was worked out for one is kept for it. */
+const three = () => [soot, oil, worn];
 
 describe('a finding that several things mark', () => {
   it('shows one of them in proportion to their marks', () => {
@@ -54,8 +55,8 @@ describe('the mark of one source', () => {
 describe('the fit of conditions to a plug', () => {
   /** How much better than no condition, worked out from the definition for each finding that was seen. */
   const fitOf = (tip: PlugReading['tip'], i: number, j: number): number => {
-    const fit = plugFit(seenOn(tip), conditions);
-    return fit.pair[i * conditions.length + j]! / fit.none;
+    const fit = plugFit(seenOn(tip), three());
+    return fit.pair[i * 3 + j]! / fit.none;
   };
 
   it('is, for one condition, the chance of what was seen with it over that on a sound plug', () => {
@@ -82,21 +83,22 @@ describe('the fit of conditions to a plug', () => {
   });
 
   it('is scaled so that the best is 1, be it a condition or none', () => {
-    const fit = plugFit(seenOn({ deposit: 'dry soot' }), conditions);
+    const fit = plugFit(seenOn({ deposit: 'dry soot' }), three());
     expect(Math.max(fit.none, ...fit.pair)).toBe(1);
     expect([...fit.single]).toEqual([0, 1, 2].map((k) => fit.pair[k * 3 + k]));
-    expect(plugFit([], conditions)).toEqual({ none: 1, single: Float64Array.of(1, 1, 1), pair: new Float64Array(9).fill(1) });
-    const clean = plugFit(seenOn({ deposit: 'none' }), conditions);
+    expect(plugFit([], three())).toEqual({ none: 1, single: Float64Array.of(1, 1, 1), pair: new Float64Array(9).fill(1) });
+    const clean = plugFit(seenOn({ deposit: 'none' }), three());
     expect(clean.none).toBe(1);
     expect(clean.single[0]).toBeLessThan(1);
   });
 
   it('with something left aside is, up to a constant, the fit to the rest', () => {
     const seen = seenOn({ deposit: 'dry soot', noseColour: 'black' });
-    const whole = plugFit(seen, conditions);
+    const whole = plugFit(seen, three());
     const rest = seen.filter(({ finding }) => finding === 'deposit');
-    const [without, anew] = [plugFit(rest, conditions, { fit: whole, seen }), plugFit(rest, conditions)];
+    const [without, anew] = [plugFit(rest, three(), { fit: whole, seen }), plugFit(rest, three())];
     for (let at = 0; at < 9; at += 1) expect(without.pair[at]! / without.none).toBeCloseTo(anew.pair[at]! / anew.none, 9);
     expect([...without.single]).toEqual([0, 1, 2].map((k) => without.pair[k * 3 + k]));
+    expect(without.none).toBe(whole.none);
   });
 });

@@ -66,6 +66,7 @@ describe('a stop in the plan', () => {
     expect(stopped([{ rule: 'a', cylinder: 2, why: 'It melts.' }, { rule: 'b', why: 'It knocks.' }])).not.toHaveProperty('cylinder');
     expect(stopped([{ rule: 'a', cylinder: 2, why: 'It melts.' }, { rule: 'b', cylinder: 3, why: 'It melts.' }])).not.toHaveProperty('cylinder');
     expect(stopped([{ rule: 'a', why: 'It melts.' }])).not.toHaveProperty('cylinder');
+    expect(stopped([2, 2, 3].map((cylinder) => ({ rule: 'a', cylinder, why: 'It melts.' })))).not.toHaveProperty('cylinder');
   });
 });
 
@@ -75,10 +76,14 @@ describe('the checks in the plan', () => {
       plugs: [plug(1, 'worn', { nextChecks: [check('b', 0.3, 1), check('left-out', 0.2, 1)] }), plug(2, 'worn', { nextChecks: [check('c', 0.5, 2)] })],
       engineChecks: [check('a', 0.3), check('left-out-too', 0.2)],
     });
-    expect(plan.slice(0, 3)).toEqual([
+    expect(plan.slice(0, 3)).toStrictEqual([
       { order: 1, do: 'Check c', because: 'Why c.', cylinder: 2 }, { order: 2, do: 'Check a', because: 'Why a.' }, { order: 3, do: 'Check b', because: 'Why b.', cylinder: 1 },
     ]);
     expect(doOf(plan).join()).not.toContain('left-out');
+  });
+
+  it('stand by id where they are worth the same', () => {
+    for (const ids of [['a', 'b'], ['b', 'a']]) expect(doOf(planOf({ plugs: ids.map((id, i) => plug(i + 1, 'worn', { nextChecks: [check(id, 0.3, i + 1)] })) })).slice(0, 2)).toEqual(['Check a', 'Check b']);
   });
 
   it('name one check once, though several plugs ask for it', () => {
@@ -134,7 +139,7 @@ describe('the cures in the plan', () => {
       ['Name of rings: belief 60 %.', 'Name of guides: belief 30 %.'],
     );
     const six = ['cause-f', 'cause-e', 'cause-d', 'cause-c', 'cause-b', 'cause-a'].map((id) => finding(id, 0.3, 1));
-    expect(cures(six).map((step) => step.because.slice(8, 15))).toEqual(['cause-a', 'cause-b', 'cause-c', 'cause-d', 'cause-e']);
+    for (const all of [six, six.toReversed()]) expect(cures(all).map((step) => step.because.slice(8, 15))).toEqual(['cause-a', 'cause-b', 'cause-c', 'cause-d', 'cause-e']);
   });
 
   it('are none of what is harmless, nor of what the knowledge does not have', () => {
