@@ -14,7 +14,6 @@ export class Messages {
   /** Of the row at hand: its first state, the sum of its worlds, and by condition the gains of their second states. */
   private first = -1;
   private row = 0;
-  private paired = false;
   private readonly along: Float64Array;
   private readonly met: Uint8Array;
   private readonly joined: { readonly ks: Uint16Array; readonly gains: Float64Array };
@@ -40,7 +39,6 @@ export class Messages {
     this.none += all;
     this.row += all;
     if (b < 0) return;
-    this.paired = true;
     this.seconds[b] = (this.seconds[b] as number) + all;
     for (let t = starts[b] as number; t < (starts[b + 1] as number); t += 1) {
       const k = ks[t] as number;
@@ -112,29 +110,34 @@ export class Messages {
       for (let t = from; t < to; t += 1) this.addPair(ks[t] as number, l, (gains[t] as number) * gain);
       along[l] = 0;
     }
-    this.paired = false;
   }
 
-  /** Closes the row at hand and begins another. */
-  private begin(a: number): void {
+  /** Closes the row at hand: what its worlds say through the touches of their first state. */
+  private close(): void {
     const { starts, ks, gains } = this.touches;
     const { single, met, first, row } = this;
-    const [from, to] = first < 0 ? [0, 0] : [starts[first] as number, starts[first + 1] as number];
-    if (this.paired) this.addAlong(from, to);
+    if (first < 0) return;
+    const [from, to] = [starts[first] as number, starts[first + 1] as number];
+    this.addAlong(from, to);
     for (let t = from; t < to; t += 1) {
       const k = ks[t] as number;
       single[k] = (single[k] as number) + row * (gains[t] as number);
       met[k] = 0;
     }
-    if (first >= 0) this.addState(first, row);
+    this.addState(first, row);
+  }
+
+  private begin(a: number): void {
+    const { starts, ks } = this.touches;
+    this.close();
     this.first = a;
     this.row = 0;
-    if (a >= 0) for (let t = starts[a] as number; t < (starts[a + 1] as number); t += 1) met[ks[t] as number] = 1;
+    if (a >= 0) for (let t = starts[a] as number; t < (starts[a + 1] as number); t += 1) this.met[ks[t] as number] = 1;
   }
 
   /** Worth of freeing exactly E, for every E. No world may be added any more. */
   worth(): OnPairs {
-    this.begin(-1);
+    this.close();
     this.seconds.forEach((sum, b) => { if (sum !== 0) this.addState(b, sum); });
     const n = this.single.length;
     const single = Float64Array.from(this.single, (v) => this.none + v);

@@ -10,8 +10,9 @@ type World = { readonly weight: number; readonly a: number; readonly b: number }
 /** Worlds of none, one or two states in any order, the same ones again among them. */
 const anyWorlds = ({ states, ends }: Roster): fc.Arbitrary<World[]> => {
   const sets = [[-1, -1], ...states.flatMap((_, a) => [[a, -1], ...states.flatMap((__, b) => (b >= ends[a]! ? [[a, b]] : []))])];
-  return fc.array(fc.record({ set: fc.constantFrom(...sets), weight: fc.double({ min: -1, max: 1, noNaN: true }) }), { maxLength: 20 })
-    .map((list) => list.map(({ set: [a, b], weight }) => ({ weight, a: a!, b: b! })));
+  return fc.array(fc.record({ set: fc.constantFrom(...sets), weight: fc.double({ min: 0.1, max: 1, noNaN: true }), sign: fc.constantFrom(-1, 1) }),
+    { minLength: 3, maxLength: 20 })
+    .map((list) => list.map(({ set: [a, b], weight, sign }) => ({ weight: sign * weight, a: a!, b: b! })));
 };
 const drawn = anyRoster(N).chain(({ roster, touches }) => fc.record({ roster: fc.constant(roster), touches: fc.constant(touches), worlds: anyWorlds(roster) }));
 

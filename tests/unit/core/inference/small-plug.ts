@@ -14,18 +14,18 @@ export type SmallPlug = {
 const chance = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 const chances = (n: number, min: number, max: number): fc.Arbitrary<number[]> => fc.array(chance(min, max), { minLength: n, maxLength: n });
 
-/** Touches of some of n conditions, each at most once. */
+/** Touches of one or two of n conditions. */
 const anyTouches = (n: number, factor: fc.Arbitrary<number>): fc.Arbitrary<Touch[]> =>
-  fc.uniqueArray(fc.record({ k: fc.nat(n - 1), factor }), { selector: ({ k }) => k, maxLength: n });
+  fc.uniqueArray(fc.record({ k: fc.nat(n - 1), factor }), { selector: ({ k }) => k, minLength: 1, maxLength: 2 });
 
 const anyOwn = (n: number): fc.Arbitrary<OwnCause[]> =>
-  fc.array(fc.record({ prior: chance(0.01, 0.9), quiet: chance(0.1, 1), passes: anyTouches(n, chance(0.1, 1)) }), { maxLength: 3 });
+  fc.array(fc.record({ prior: chance(0.05, 0.9), quiet: chance(0.1, 0.9), passes: anyTouches(n, chance(0.1, 0.9)) }), { maxLength: 3 });
 
 const symmetric = (n: number, list: readonly number[]): Float64Array =>
   Float64Array.from({ length: n * n }, (_, at) => list[Math.min(Math.floor(at / n), at % n) * n + Math.max(Math.floor(at / n), at % n)] as number);
 
 export const anyPlug = (n: number): fc.Arbitrary<SmallPlug> =>
-  fc.record({ absent: chances(n, 0.3, 1), damping: chances(n, 0.1, 1), none: chance(0, 1), fits: chances(n * n, 0, 1), own: anyOwn(n) })
+  fc.record({ absent: chances(n, 0.3, 0.95), damping: chances(n, 0.1, 0.95), none: chance(0.05, 1), fits: chances(n * n, 0.05, 1), own: anyOwn(n) })
     .map(({ absent, damping, none, fits, own }) => {
       const pair = symmetric(n, fits);
       return {
@@ -43,7 +43,7 @@ export const switched = (others: readonly (readonly Touch[])[], plugs = ['1']): 
 
 /** Some causes that are switched, as they touch n conditions of one plug; a factor above 1 stands for a state that touches less than the base does. */
 export const anyRoster = (n: number): fc.Arbitrary<{ readonly roster: Roster; readonly touches: PlugTouches }> =>
-  fc.array(fc.array(anyTouches(n, chance(0.2, 2)), { minLength: 1, maxLength: 2 }), { minLength: 1, maxLength: 3 }).map((list) => {
+  fc.array(fc.array(anyTouches(n, chance(0.2, 2)), { minLength: 1, maxLength: 2 }), { minLength: 2, maxLength: 4 }).map((list) => {
     const roster = rosterOf(list.map((others) => switched(others)));
     return { roster, touches: plugTouches(roster, { key: '1' }) };
   });

@@ -75,7 +75,7 @@ describe('cylinders that count the same worlds', () => {
 
 describe('the mass of at most two changes', () => {
   it('is that of the Poisson binomial distribution, every set of changes weighed', () => {
-    fc.assert(fc.property(fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { maxLength: 8 }), (chances) => {
+    fc.assert(fc.property(fc.array(fc.double({ min: 0.05, max: 0.95, noNaN: true }), { maxLength: 8 }), (chances) => {
       let sum = 0;
       for (let set = 0; set < 2 ** chances.length; set += 1) {
         const happens = chances.map((_, i) => ((set >> i) & 1) === 1);
