@@ -182,7 +182,7 @@ function cylinderEvidence(cylinder: number, places: readonly PlugPlace[], sheet:
   };
 }
 
-/** A plug read as `unknown` of two stands in the first hole that no other reading claims. */
+/** A plug read as `unknown` of two is a place of its own; its cylinder is filled up with the first holes that no reading claims. */
 function placesOf(sheet: ReadingSheet): readonly PlugPlace[] {
   const holes = plugPlaces(sheet.engine);
   const read = sheet.plugs.map((plug): PlugPlace => ({ cylinder: plug.cylinder, position: plug.position ?? 'only' }));
