@@ -53,6 +53,13 @@ describe('npm start on a machine without a display', () => {
     expect(await callFrom(page, 'app.info', null)).toMatchObject({ ok: true, value: { host: 'loopback', library: { readOnly: false, trouble: null } } });
   });
 
+  it('shows a page that was built for use, also where a test runner built it', async () => {
+    const page = await opened(await started(['--library', libraryIn(scratch, 'built')]));
+    const script = await page.evaluate(async () => (await fetch(document.querySelector('script')?.src ?? '')).text());
+    expect(script.length).toBeGreaterThan(100_000);
+    expect(script).not.toContain('jsxDEV');
+  });
+
   it('takes the library from the environment when none is asked for', async () => {
     const host = await started([], { CORENOSE_LIBRARY: libraryIn(scratch, 'environment') });
     expect(host.output()).toContain(`Library: ${libraryIn(scratch, 'environment')}\n`);
