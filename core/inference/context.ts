@@ -25,6 +25,8 @@ export type Context = {
   readonly telling: readonly Judged[];
   /** Cylinders where something found or felt speaks of a fault, though no plug of theirs tells of it. */
   readonly untold: readonly number[];
+  /** A stop rule fired, or the engine does not start. */
+  readonly mustStand: boolean;
 };
 
 /** A cause less believed is not told. */
@@ -66,6 +68,7 @@ export function contextOf(guarded: Guarded, knowledge: Knowledge): Context {
     worlds: (cylinder) => once(worlds, cylinder, () => worldsOf(solution, cylinder)),
     telling,
     untold,
+    mustStand: stops.length > 0 || solution.evidence.present.includes('no start'),
   };
 }
 
@@ -90,10 +93,9 @@ function making(conditions: readonly Condition[], any = false): (cause: Cause) =
 export type Matter = { readonly answers: (cause: Cause) => boolean; readonly cylinder: number; readonly worlds: readonly World[] };
 
 /** @param checks those to choose from; those on the running engine are left out where it must stand or will not start */
-export function checksOn({ answers, cylinder, worlds }: Matter, scope: Check['scope'], { knowledge, solution, stops }: Context, checks = knowledge.checks): NextCheck[] {
-  const { evidence } = solution;
-  const stands = stops.length > 0 || evidence.present.includes('no start');
-  return nextChecks({ checks: checks.filter(({ running }) => !(stands && running)), worlds, answers, cylinder, evidence, scope });
+export function checksOn({ answers, cylinder, worlds }: Matter, scope: Check['scope'], context: Context, checks = context.knowledge.checks): NextCheck[] {
+  const { mustStand, solution: { evidence } } = context;
+  return nextChecks({ checks: checks.filter(({ running }) => !(mustStand && running)), worlds, answers, cylinder, evidence, scope });
 }
 
 /** Checks on what made the plug so; when nothing more can be told about that, on its second judgements too. */

@@ -6,7 +6,7 @@ import { ranked, type Judged } from './conclude.ts';
 import { concludeWith, type Shop } from './conclude-with.ts';
 import { contextOf, LEAST_CAUSE, MOST_CAUSES, plugChecks, type Context } from './context.ts';
 import { doubtsFor, secondLooks } from './doubts.ts';
-import { engineFindings } from './engine-findings.ts';
+import { complaintMatter, engineFindings, firstLooks } from './engine-findings.ts';
 import { explainCause } from './explain.ts';
 import { plugLook } from './first-look.ts';
 import { planFor } from './plan.ts';
@@ -42,7 +42,8 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given
   const { judged, stops, heat } = conclusion;
   const context = contextOf(conclusion, knowledge);
   const plugs = judged.filter(({ plug }) => plug.reading !== undefined).map((j) => plugFindings(j, context));
-  const engine = engineFindings(plugs, context);
+  const complaint = complaintMatter(context);
+  const engine = engineFindings(plugs, complaint, context);
   const stop = stopLines(stops);
   const read = ({ cylinder, position }: PlugFindings): Judged =>
     judged.find(({ plug: { place } }) => place.cylinder === cylinder && place.position === position) as Judged;
@@ -51,6 +52,7 @@ export function diagnose(sheet: ReadingSheet, { knowledge, digest, shop }: Given
     plugs,
     engineCauses: engine.causes,
     engineChecks: engine.nextChecks,
+    firstLooks: firstLooks(complaint, context),
     heat,
     cause: (finding) => knowledge.causes.find((c) => c.id === finding.id.split(' @ ')[0]),
     condition: (plug) => knowledge.conditions.find(({ id }) => id === read(plug).judgement.condition),

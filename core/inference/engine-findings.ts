@@ -1,6 +1,7 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { Cause, Check } from '../knowledge/types.ts';
+import { applies } from './circumstances.ts';
 import type { Judged } from './conclude.ts';
 import { checksOn, giversOf, LEAST_CAUSE, makersOf, MOST_CAUSES, plugChecks, type Context, type Matter } from './context.ts';
 import { engineDoubts } from './doubts.ts';
@@ -65,11 +66,16 @@ const MOST_CHECKS = 4;
 const mostOpen = (telling: readonly Judged[]): Judged | undefined =>
   telling.filter(({ plug }) => plug.seen.length > 0).sort((a, b) => a.judgement.belief - b.judgement.belief)[0];
 
+/** What is felt of the engine, where no plug is at fault for it. */
+const feltOf = ({ telling, solution }: Context): readonly SymptomTag[] => (telling.length === 0 ? solution.evidence.present : []);
+
 /** What to do about what is felt of the engine, wherever in it the fault may be. Where nothing is felt nothing answers. */
-function complaintMatter(complaint: readonly SymptomTag[], { solution, worlds, knowledge }: Context): Matter {
+export function complaintMatter(context: Context): Matter {
+  const { solution, worlds, knowledge } = context;
+  const felt = feltOf(context);
   const numbers = solution.evidence.cylinders.map(({ cylinder }) => cylinder);
-  const answers = giversOf(complaint, knowledge);
-  return { answers, cylinder: numbers[0] as number, worlds: complaint.length === 0 ? [] : engineWorlds(numbers.map(worlds), answers) };
+  const answers = giversOf(felt, knowledge);
+  return { answers, cylinder: numbers[0] as number, worlds: felt.length === 0 ? [] : engineWorlds(numbers.map(worlds), answers) };
 }
 
 /** A part can be exchanged only where it is known which cylinder is at fault. */
@@ -98,14 +104,31 @@ function engineChecks(complaint: Matter, context: Context): NextCheck[] {
   return all.filter(({ id }, i) => all.findIndex((other) => other.id === id) === i).slice(0, MOST_CHECKS);
 }
 
-export function engineFindings(plugs: readonly PlugFindings[], context: Context): Findings['engine'] {
+/** A check that a cause sends to. */
+export type Look = { readonly check: Check; readonly cause: Cause };
+
+/** The first check that each of the likeliest causes of the complaint sends to, where it can be made and was not; for where no check decides anything. */
+export function firstLooks({ answers, worlds }: Matter, { knowledge, solution: { evidence }, mustStand }: Context): Look[] {
+  const shares = new Map<Cause, number>();
+  for (const { causes, probability } of worlds)
+    for (const cause of new Set(causes.map((one) => one.cause).filter(answers))) shares.set(cause, (shares.get(cause) ?? 0) + probability);
+  const seen = evidence.cylinders.flatMap((cylinder) => [cylinder.seen, ...cylinder.plugs.map((plug) => plug.seen)].flat());
+  const noted = new Set<string>(seen.map(({ finding }) => finding));
+  const open = knowledge.checks.filter((check) =>
+    applies(check.needs, evidence.sheet) && !(mustStand && check.running) && !isTrial(check) &&
+    ![...('finding' in check.tells ? [check.tells.finding] : []), ...(check.reads ?? [])].some((finding) => noted.has(finding)));
+  const looks = [...shares].sort(([a, p], [b, q]) => q - p || (a.id < b.id ? -1 : 1)).flatMap(([cause]): Look[] => {
+    const check = cause.checks.flatMap((id) => open.filter((each) => each.id === id))[0];
+    return check === undefined ? [] : [{ check, cause }];
+  });
+  return looks.filter(({ check }, i) => looks.findIndex((other) => other.check === check) === i);
+}
+
+export function engineFindings(plugs: readonly PlugFindings[], complaint: Matter, context: Context): Findings['engine'] {
   const { evidence } = context.solution;
-  /** What is felt, where no plug is at fault for it. */
-  const felt = context.telling.length === 0 ? evidence.present : [];
-  const complaint = complaintMatter(felt, context);
   const doubts = engineDoubts(evidence);
   return {
-    pattern: [patternText(plugs, evidence.sheet.engine), ...besideText(context.untold, felt)].join(' '),
+    pattern: [patternText(plugs, evidence.sheet.engine), ...besideText(context.untold, feltOf(context))].join(' '),
     causes: engineCauses(complaint, context),
     nextChecks: engineChecks(complaint, context),
     ...(doubts.length > 0 && { doubts }),

@@ -1,6 +1,7 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import { inSentence, listWords } from '../domain/words.ts';
 import type { Cause, Condition, Contradiction } from '../knowledge/types.ts';
+import type { Look } from './engine-findings.ts';
 import { worth } from './next-check.ts';
 
 type Step = { readonly do: string; readonly because: string; readonly cylinder?: number };
@@ -10,6 +11,8 @@ export type PlanGrounds = {
   readonly plugs: readonly PlugFindings[];
   readonly engineCauses: readonly CauseFinding[];
   readonly engineChecks: readonly NextCheck[];
+  /** What the likeliest causes of a complaint send to. */
+  readonly firstLooks: readonly Look[];
   readonly heat: Findings['heat'];
   readonly cause: (finding: CauseFinding) => Cause | undefined;
   /** The condition that a plug was judged by. */
@@ -44,12 +47,17 @@ const percent = (p: number): string => `${Math.round(100 * p)} %`;
 /** Where no plug is at fault and no cause is worth a cure, so many checks are the plan. */
 const MOST_LOOKED_AT = 3;
 
-/** The first check of every plug, of every cylinder that no plug tells of, and of the engine. */
+/**
+ * The first check of every plug, of every cylinder that no plug tells of, and of the engine. Where none decides anything and no cause is worth a cure, the
+ * likeliest causes of the complaint say themselves where to look.
+ */
 function checkSteps(grounds: PlanGrounds): Step[] {
-  const { plugs, engineChecks } = grounds;
+  const { plugs, engineChecks, firstLooks } = grounds;
   const open = leadingCauses(grounds).length === 0 && troubled(plugs).length === 0;
   const first = engineChecks.filter(({ cylinder }, i) => engineChecks.findIndex((other) => other.cylinder === cylinder) === i);
   const all = [...plugs.flatMap((p) => p.nextChecks.slice(0, 1)), ...(open ? engineChecks.slice(0, MOST_LOOKED_AT) : first)];
+  if (open && all.length === 0)
+    return firstLooks.slice(0, MOST_LOOKED_AT).map(({ check, cause }) => ({ do: check.name, because: `${check.how} It looks for: ${inSentence(cause.name)}.` }));
   return all
     .filter((check, i) => all.findIndex((other) => other.id === check.id) === i)
     .sort((a, b) => worth(b) - worth(a) || (a.id < b.id ? -1 : 1))

@@ -91,6 +91,16 @@ describe('a complaint that no plug shows', () => {
     expect(felt('misfire').engine.nextChecks.filter(({ id }) => /^(swap|known-good)/.test(id))).toEqual([]);
   });
 
+  it('that no check decides sends to where its likeliest causes are looked for', () => {
+    // Hot and flooding over: float, needle and injectors (W13, common practice).
+    const { engine, plan } = felt('hard start hot');
+    expect(engine.nextChecks).toEqual([]);
+    const sent = KNOWLEDGE.causes.filter(({ gives }) => gives.some(({ symptom }) => symptom === 'hard start hot')).flatMap(({ checks }) => checks);
+    const names = KNOWLEDGE.checks.filter(({ id }) => sent.includes(id)).map(({ name }) => name);
+    expect(names).toContain(plan[0]?.do);
+    expect(plan.at(-1)?.do).toBe(last);
+  });
+
   it('asks nothing of the running engine when it does not start, or must not run', () => {
     const running = new Set(KNOWLEDGE.checks.filter((check) => check.running).map(({ id }) => id));
     const offered = ({ plugs, engine }: Findings): string[] => ids([...plugs.flatMap(({ nextChecks }) => nextChecks), ...engine.nextChecks]);

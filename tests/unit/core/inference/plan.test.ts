@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { planFor, type PlanGrounds } from '../../../../core/inference/plan.ts';
-import type { Cause, Contradiction } from '../../../../core/knowledge/types.ts';
+import type { Cause, Check, Contradiction } from '../../../../core/knowledge/types.ts';
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../../../shared/formats/findings.v1.ts';
 import type { Verdict } from '../../../../shared/vocabulary/verdicts.ts';
 import { plainFindings } from '../../../fixtures/plain-findings.ts';
@@ -23,8 +23,12 @@ const smell: Contradiction = { id: 'smell', first: { plug: 'deposit', is: ['wet 
 const causes: Readonly<Record<string, Cause>> = {
   rings: cause('rings', { cure: 'Renew the rings.' }), guides: cause('guides', { cure: 'Renew the guides.' }), first: cause('first', { cure: 'Nothing.', harmless: true }),
 };
+const LOOK: Check = {
+  id: 'look', name: 'Look', scope: 'engine', minutes: 5, tells: { looksFor: [], finds: 'usually', falselyFinds: 'rarely' }, how: 'By eye.', cautions: [],
+  because: 'made up', source: 'common practice',
+};
 const planOf = (parts: Partial<PlanGrounds>): Findings['plan'] => planFor({
-  stop: [], plugs: [], engineCauses: [], engineChecks: [], heat: plain.heat, secondLooks: () => [],
+  stop: [], plugs: [], engineCauses: [], engineChecks: [], firstLooks: [], heat: plain.heat, secondLooks: () => [],
   cause: ({ id }) => causes[id.split(' @ ')[0]!] ?? (id.startsWith('cause') ? cause(id, { cure: `Mend ${id}.` }) : undefined),
   condition: ({ verdict }) => ({ 'oil fouling': oil, worn } as Partial<Record<Verdict, typeof oil>>)[verdict], ...parts,
 });
@@ -167,5 +171,21 @@ describe('what to do with the plugs', () => {
 
   it('is nothing for one that cannot be judged, that looks normal, or whose condition is not known', () => {
     expect(planOf({ plugs: [plug(1, 'undetermined'), plug(2, 'normal'), plug(3, 'glazing')], condition: ({ verdict }) => (verdict === 'glazing' ? undefined : worn) })).toEqual([]);
+  });
+
+  describe('where the likeliest causes of a complaint say where to look', () => {
+    const looks = ['one', 'two', 'three', 'four'].map((id) => ({ cause: cause(id, { name: `Fault ${id}` }), check: { ...LOOK, id, name: `Look at ${id}` } }));
+
+    it('is that, three at most, each with what it looks for', () => {
+      const plan = planOf({ firstLooks: looks });
+      expect(doOf(plan)).toEqual(['Look at one', 'Look at two', 'Look at three', readAgain]);
+      expect(plan[0]?.because).toBe('By eye. It looks for: fault one.');
+    });
+
+    it('is left to a check that decides something, a cause worth its cure, or a plug at fault', () => {
+      expect(doOf(planOf({ firstLooks: looks, engineChecks: [check('fuel', 1)] }))).toEqual(['Check fuel', readAgain]);
+      expect(doOf(planOf({ firstLooks: looks, engineCauses: [finding('rings', 0.9, 1)] }))).toEqual(['Renew the rings.', readAgain]);
+      expect(doOf(planOf({ firstLooks: looks, plugs: [plug(1, 'worn')] }))).not.toContain('Look at one');
+    });
   });
 });
