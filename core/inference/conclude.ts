@@ -40,6 +40,18 @@ export function ranked(instances: readonly Instance[], { belief }: Solution, lea
   return believed.sort((a, b) => b.believed - a.believed || (a.instance.id < b.instance.id ? -1 : 1)).map(({ instance }) => instance);
 }
 
+type Believed = { readonly instance: Instance; readonly belief: number };
+
+/** The one believed most; of equals the first by id. */
+function strongestOf(instances: readonly Instance[], { belief }: Solution): Believed | undefined {
+  let best: Believed | undefined;
+  for (const instance of instances) {
+    const believed = belief(instance);
+    if (best === undefined || believed > best.belief || (believed === best.belief && instance.id < best.instance.id)) best = { instance, belief: believed };
+  }
+  return best;
+}
+
 const BARRING: readonly Cause['kind'][] = ['oil', 'detonation', 'pre-ignition', 'mechanical'];
 /** A rival of this belief is named among what must come first. */
 const RIVAL = 0.1;
@@ -48,11 +60,7 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
   const { network, evidence } = solution;
   const bars = barsFor(knowledge.barsOnHotter, evidence);
   const all = [...network.shared, ...[...network.local.values()].flat()];
-  const strongest = (has: (cause: Cause) => boolean): Instance | undefined => ranked(all.filter(({ cause }) => has(cause)), solution, 0)[0];
-  const heatCause = (direction: 'hotter' | 'colder'): number => {
-    const first = strongest((c) => c.heatStep === direction);
-    return first === undefined ? 0 : solution.belief(first);
-  };
+  const strongest = (has: (cause: Cause) => boolean): Believed | undefined => strongestOf(all.filter(({ cause }) => has(cause)), solution);
   const barring = strongest((c) => BARRING.includes(c.kind));
   const plugs = judged.map(({ plug, judgement }): PlugHeat => ({
     where: placeWords(plug.place),
@@ -71,9 +79,9 @@ function heatFor(judged: readonly Judged[], solution: Solution, stops: readonly 
     plugs,
     stopped: stops.length > 0,
     bars: [...bars, ...barsFromBefore(knowledge.barsOnHotter, evidence.sheet, bars)],
-    plugTooCold: heatCause('hotter'),
-    plugTooHot: heatCause('colder'),
-    barring: barring && { name: barring.cause.name, belief: solution.belief(barring) },
+    plugTooCold: strongest((c) => c.heatStep === 'hotter')?.belief ?? 0,
+    plugTooHot: strongest((c) => c.heatStep === 'colder')?.belief ?? 0,
+    barring: barring && { name: barring.instance.cause.name, belief: barring.belief },
     rivals: [...new Set(rivals)].slice(0, 4),
   });
 }

@@ -97,8 +97,8 @@ function addExact(sum: Sum, { fit, damping, free }: PlugSum, worth: OnPairs): vo
   }
 }
 
-/** A share below this is rounding. */
-const NOTHING = 1e-14;
+/** A share below this is not told apart from none. */
+const NOTHING = 1e-11;
 
 function scaled({ none, single, pair }: Sum): PlugBelief {
   const sum = none + single.reduce((a, b) => a + b, 0) + pair.reduce((a, b) => a + b, 0);
