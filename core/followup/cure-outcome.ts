@@ -7,7 +7,8 @@ import { listWords, placesWords, placeWords, sentence, sentenceStart } from '../
 import type { Cause, Knowledge } from '../knowledge/types.ts';
 import { ranked, type Conclusion } from '../inference/conclude.ts';
 import type { Instance, Network } from '../inference/network.ts';
-import { MOST_CURES, WORTH_A_CURE } from '../inference/plan.ts';
+import { WORTH_A_CURE } from '../inference/next-check.ts';
+import { MOST_CURES } from '../inference/plan.ts';
 import { reaches } from './cures-done.ts';
 import type { SymptomChange } from './symptom-change.ts';
 

@@ -134,8 +134,15 @@ function inspectionOutcomes(tells: Extract<Check['tells'], { looksFor: unknown }
   ];
 }
 
+/** Above this a cause is worth its cure. */
+export const WORTH_A_CURE = 0.25;
+/** What is less likely than this nothing points to. */
+const STANDS_OUT = 0.15;
+
+type Pointed = { readonly name: string; readonly belief: number };
+
 /** What the worlds, weighed anew, point to. */
-function leading({ causes, answers, worlds }: Decided, weights: Float64Array): string {
+function leading({ causes, answers, worlds }: Decided, weights: Float64Array): Pointed | undefined {
   const by = new Map<string, number>();
   worlds.forEach(({ causes: here }, w) => {
     for (const at of here)
@@ -145,7 +152,25 @@ function leading({ causes, answers, worlds }: Decided, weights: Float64Array): s
       }
   });
   const [first] = [...by].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1));
-  return first === undefined || first[1] < 0.15 ? 'nothing wrong here' : inSentence(first[0]);
+  return first === undefined || first[1] < STANDS_OUT ? undefined : { name: first[0], belief: first[1] };
+}
+
+type Told = { readonly name: string; readonly chance: number; readonly points: Pointed | undefined };
+
+/** What each outcome points to, in words; one that leaves the same cause short of its cure says so. Outcomes that say the same are told together. */
+function toldTogether(outcomes: readonly Told[]): Map<string, { readonly names: string[]; chance: number }> {
+  const worth = new Set(outcomes.flatMap(({ points }) => (points !== undefined && points.belief >= WORTH_A_CURE ? [points.name] : [])));
+  const words = (points: Pointed | undefined): string => {
+    if (points === undefined) return 'nothing that stands out';
+    return `${inSentence(points.name)}${worth.has(points.name) && points.belief < WORTH_A_CURE ? ', though less likely' : ''}`;
+  };
+  const told = new Map<string, { readonly names: string[]; chance: number }>();
+  for (const { name, chance, points } of outcomes) {
+    const alike = once(told, words(points), () => ({ names: [], chance: 0 }));
+    alike.names.push(name);
+    alike.chance += chance;
+  }
+  return told;
 }
 
 function entropyOf({ worlds, decisions }: Decided, weights: Float64Array): number {
@@ -154,7 +179,7 @@ function entropyOf({ worlds, decisions }: Decided, weights: Float64Array): numbe
   return by.reduce((h, p) => (p > 0 ? h - p * Math.log2(p) : h), 0);
 }
 
-/** `turns`: whether two likely outcomes would lead to different cures. */
+/** `turns`: whether two likely outcomes would lead to different cures, or one to a cure and one to none yet. */
 type Gain = { readonly bits: number; readonly why: string; readonly turns: boolean };
 
 /** An outcome less likely than this is not told and turns nothing. */
@@ -165,20 +190,16 @@ function gainOf(outcomes: readonly Outcome[], choices: Decided): Gain {
   const { worlds } = choices;
   const before = entropyOf(choices, Float64Array.from(worlds, ({ probability }) => probability));
   let after = 0;
-  const told = new Map<string, { readonly names: string[]; chance: number }>();
+  const likely: Told[] = [];
   for (const { name, chance } of outcomes) {
     const weights = Float64Array.from(worlds, ({ causes, probability }) => probability * chance(causes));
     const p = weights.reduce((sum, w) => sum + w, 0);
     if (p < 1e-9) continue;
     for (let w = 0; w < weights.length; w += 1) weights[w] = (weights[w] as number) / p;
     after += p * entropyOf(choices, weights);
-    if (p < LIKELY) continue;
-    const points = leading(choices, weights);
-    const alike = told.get(points) ?? { names: [], chance: 0 };
-    alike.names.push(name);
-    alike.chance += p;
-    told.set(points, alike);
+    if (p >= LIKELY) likely.push({ name, chance: p, points: leading(choices, weights) });
   }
+  const told = toldTogether(likely);
   const words = [...told].map(([points, { names, chance }]) => `${names.join(' or ')} (${Math.round(100 * chance)} %): ${points}`);
   return {
     bits: Math.max(0, before - after),

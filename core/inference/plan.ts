@@ -2,7 +2,7 @@ import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shar
 import { inSentence, listWords } from '../domain/words.ts';
 import type { Cause, Condition, Contradiction } from '../knowledge/types.ts';
 import type { Look } from './engine-findings.ts';
-import { worth } from './next-check.ts';
+import { worth, WORTH_A_CURE } from './next-check.ts';
 
 type Step = { readonly do: string; readonly because: string; readonly cylinder?: number };
 
@@ -23,8 +23,7 @@ export type PlanGrounds = {
 
 /** Under this belief a cause is looked for before it is cured, and a plug looked at again. */
 const SURE = 0.8;
-/** Above this a cause is worth a line in the plan, and so many lines at most. */
-export const WORTH_A_CURE = 0.25;
+/** So many cures stand in a plan at most. */
 export const MOST_CURES = 5;
 
 const troubled = (plugs: readonly PlugFindings[]): PlugFindings[] => plugs.filter((p) => p.verdict !== 'normal' && p.verdict !== 'undetermined');

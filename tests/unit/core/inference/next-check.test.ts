@@ -114,11 +114,17 @@ describe('what a check tells', () => {
     expect(check?.why).toBe('Measure. If good or watch (64 %): worn guides; if low (36 %): worn rings.');
   });
 
-  it('points to nothing wrong where no cause that matters is likely by then', () => {
+  it('points to nothing where no cause that matters is likely by then', () => {
     const [check] = ask({ checks: [look('look', 'rings')], worlds: [world(0.3, rings), world(0.1, guides), world(0.6)] });
-    expect(check?.why).toBe('Look. If found (28 %): worn rings; if not found (72 %): nothing wrong here.');
+    expect(check?.why).toBe('Look. If found (28 %): worn rings; if not found (72 %): nothing that stands out.');
     const [leaning] = ask({ checks: [look('look', 'rings')], worlds: [world(0.3, rings), world(0.2, guides), world(0.5)] });
     expect(leaning?.why).toMatch(/if not found \(\d+ %\): worn guides\.$/);
+  });
+
+  it('is offered too where it leaves the same cause worth its cure or short of it', () => {
+    // Found 0.9 · 0.68 + 0.015 · 0.32 = 62 %, and then the rings stand at 99 %; not found they are left 0.068 / 0.383 = 18 %, under one in four.
+    const [check] = ask({ checks: [look('look', 'rings')], worlds: [world(0.68, rings), world(0.32)] });
+    expect(check?.why).toBe('Look. If found (62 %): worn rings; if not found (38 %): worn rings, though less likely.');
   });
 
   it('points to the cause that is first by name where two are as likely', () => {
