@@ -68,6 +68,16 @@ describe('how a cylinder looks', () => {
     expect(memory.look(leftAside([...whole.plugs[0]!.seen, ...cylinder({ tip: { specks: 'dark pepper' } }).plugs[0]!.seen]))).not.toBe(memory.look(aside));
     expect(memory.look(leftAside(seen))).toBe(memory.look(unseen));
   });
+
+  it('is never taken for another, whatever was left aside before', () => {
+    const whole = cylinder({ tip: { ...sooty, specks: 'dark pepper' } });
+    const [plug] = whole.plugs as [PlugEvidence];
+    const one = plug.seen.map((_, i) => plug.seen.filter((__, j) => j === i));
+    const aside = one.map((seen): CylinderEvidence => ({ ...whole, plugs: [{ ...plug, seen, from: plug.seen }] }));
+    const apart = one.map((seen): CylinderEvidence => ({ ...whole, plugs: [{ ...plug, seen }] }));
+    const looks = [...aside, whole, ...apart].map((each) => memory.look(each));
+    expect(new Set(looks).size).toBe(7);
+  });
 });
 
 describe('a plug', () => {
