@@ -4,7 +4,8 @@ import type { OpenReading } from './reading-slice.ts';
 type Current = () => OpenReading | null;
 type Patch = (change: (open: OpenReading) => Partial<OpenReading>) => void;
 
-const PAUSE_MS = 150;
+/** Whole findings keep the host busy for about a tenth of a second; within this pause the verdicts of the next change would have to wait for them. */
+const PAUSE_MS = 400;
 
 /** Runs the work unless it is running already. */
 function oneAtATime(work: () => Promise<void>): () => void {

@@ -88,7 +88,7 @@ describe('a first look', () => {
     sootOn('1');
     await pass(100);
     expect(reading()).toMatchObject({ decided: { isOlder: true }, diagnosis: { kind: 'working' } });
-    await pass(200);
+    await pass(500);
     expect(reading()).toMatchObject({ decided: { isOlder: false }, diagnosis: { kind: 'current' } });
     expect(reading().decided?.look).toBe(reading().findings);
   });
@@ -162,7 +162,7 @@ describe('findings', () => {
       return reply.ok ? { ok: true, value: { ...reply.value, summary: `${soots}` } } : reply;
     } });
     sootOn('1');
-    await pass(300);
+    await pass(600);
     sootOn('2');
     await pass(1000);
     expect(reading().findings).toBeNull();
