@@ -37,7 +37,7 @@ describe.each(HOUSES)('somebody who notes what a plug shows, at $name', (house) 
     await verdict('oil fouling');
     await press('Control+z', 'Control+z');
     await verdict('dry carbon fouling');
-    expect(await page.getByRole('listbox', { name: /Tray/ }).getAttribute('aria-busy')).toBe('false');
+    await expect.poll(() => page.getByRole('listbox', { name: /Tray/ }).getAttribute('aria-busy'), { timeout: 10_000 }).toBe('false');
     expect(await page.getByRole('link', { name: /^Findings/ }).getAttribute('aria-current')).toBeNull();
   });
 });
