@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evidenceOf } from '../../../../core/inference/evidence.ts';
-import { networkFor, type Instance, type Network } from '../../../../core/inference/network.ts';
+import { networkFor, standsAs, type Instance, type Network } from '../../../../core/inference/network.ts';
 import type { Move, Prior } from '../../../../core/knowledge/strengths.ts';
 import type { Cause, Circumstance } from '../../../../core/knowledge/types.ts';
 import type { ReadingSheet } from '../../../../shared/formats/reading-sheet.v1.ts';
@@ -103,5 +103,37 @@ describe('a cause laid over an engine', () => {
 
   it('is not there where its part is not', () => {
     expect(idsOf([cause('magneto', { needs: { ignition: ['magneto'] } }), cause('coil', { needs: { ignition: ['breaker points'] } })], twin)).toEqual(['magneto']);
+  });
+});
+
+describe('two readings of an engine', () => {
+  const kb = knowledge([], [
+    cause('rich', { moved: [moved({ tag: 'choke sticking' }, 'likelier')] }), cause('gap', { scope: 'plug', moved: [moved({ fitted: 'colder' }, 'likelier')] }),
+  ]);
+  const read = (parts: Partial<ReadingSheet> = {}): Network => networkFor(kb, evidenceOf(sheetOf(parts)));
+  const spark = (value: 'weak' | 'strong', cylinder = 1): Partial<ReadingSheet> => ({ cylinderChecks: [{ cylinder, spark: value }] });
+
+  it('stand alike whatever was seen on the plugs, and whatever the same checks found', () => {
+    expect(standsAs(read({ plugs: [{ cylinder: 1, tip: { deposit: 'dry soot' } }] }), read())).toBe(true);
+    expect(standsAs(read(spark('weak')), read(spark('strong')))).toBe(true);
+  });
+
+  it('do not where other checks were made, or on other cylinders', () => {
+    expect(standsAs(read(spark('weak')), read())).toBe(false);
+    expect(standsAs(read(spark('weak')), read(spark('weak', 2)))).toBe(false);
+    expect(standsAs(read(spark('weak')), read({ cylinderChecks: [{ cylinder: 1, borescope: 'clean' }] }))).toBe(false);
+  });
+
+  it('do not where a cause is likelier in one of them, in the engine or on one plug', () => {
+    expect(standsAs(read(), read({ conditions: { tags: ['choke sticking'] } }))).toBe(false);
+    expect(standsAs(read(), read({ plugs: [{ cylinder: 3, fitted: { heatStepsFromSpecified: -1 } }] }))).toBe(false);
+  });
+
+  it('do not on another engine, or by other knowledge', () => {
+    expect(standsAs(read(), read({ engine: { use: 'road', cylinders: 3 } }))).toBe(false);
+    const twin = { use: 'road', cylinders: 4, plugsPerCylinder: 2 } as const;
+    expect(standsAs(read({ engine: twin, plugs: [{ cylinder: 1, position: 'unknown' }] }), read({ engine: twin, plugs: [{ cylinder: 1, position: 'upper' }] }))).toBe(false);
+    expect(standsAs(read(), lay([cause('rich', {}), cause('gap', { scope: 'plug' })], sheetOf()))).toBe(false);
+    expect(standsAs(lay([], sheetOf()), lay([cause('rich', {})], sheetOf()))).toBe(false);
   });
 });
