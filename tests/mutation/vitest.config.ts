@@ -19,10 +19,10 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: [
-      'tests/unit/core/inference/*.test.ts', 'tests/unit/core/heat/advice.test.ts', 'tests/unit/core/followup/earlier-bars.test.ts',
-      'tests/unit/core/shop-lines/guards.test.ts', 'tests/knowledge/stopping.test.ts',
+      'tests/unit/core/inference/*.test.ts', 'tests/unit/core/once.test.ts', 'tests/unit/core/heat/advice.test.ts',
+      'tests/unit/core/followup/earlier-bars.test.ts', 'tests/unit/core/shop-lines/guards.test.ts', 'tests/knowledge/stopping.test.ts',
     ],
-    exclude: ['tests/unit/core/inference/{guards-*,*any-sheet,invariants,explained-lines,first-look}.test.ts'],
+    exclude: ['tests/unit/core/inference/{guards-*,*any-sheet,invariants,explained-lines,first-look,remembered}.test.ts'],
     sequence: { sequencer: PartsFirst },
     testTimeout: 60_000,
   },
