@@ -58,7 +58,9 @@ it('a restorer brings in a set of photos, points out the white, takes what a pho
   await page.getByRole('option', { name: /^Cylinder 3, 1 of/ }).waitFor();
   await page.getByRole('button', { name: 'Keep this reading' }).click();
 
+  const kept = page.url();
   await page.getByRole('button', { name: /^Start a reading/ }).first().click();
+  await page.waitForURL((url) => url.hash.startsWith('#/reading/') && url.href !== kept);
   await page.getByRole('link', { name: /^Photos/ }).last().click();
   await bringInAndLay(page, '2026-04-18');
   await page.getByRole('link', { name: 'Compare over the years' }).click();
