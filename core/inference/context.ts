@@ -2,7 +2,6 @@ import type { NextCheck } from '../../shared/formats/findings.v1.ts';
 import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { Verdict } from '../../shared/vocabulary/verdicts.ts';
 import type { Cause, Check, Condition, Knowledge } from '../knowledge/types.ts';
-import { once } from '../once.ts';
 import type { Conclusion, Judged } from './conclude.ts';
 import type { Guarded } from './conclude-with.ts';
 import type { CylinderEvidence } from './evidence.ts';
@@ -55,7 +54,6 @@ function untoldCylinders({ evidence, network, belief }: Solution, told: Readonly
 
 export function contextOf(guarded: Guarded, knowledge: Knowledge): Context {
   const { solution, stops, guard } = guarded;
-  const worlds = new Map<number, readonly World[]>();
   const telling = tellingPlugs(guarded);
   const told = new Set(telling.map(({ plug }) => plug.place.cylinder));
   const untold = untoldCylinders(solution, told);
@@ -65,7 +63,7 @@ export function contextOf(guarded: Guarded, knowledge: Knowledge): Context {
     stops,
     guard,
     removals: removalsFor(solution, [...told, ...untold]),
-    worlds: (cylinder) => once(worlds, cylinder, () => worldsOf(solution, cylinder)),
+    worlds: (cylinder) => worldsOf(solution, cylinder),
     telling,
     untold,
     mustStand: stops.length > 0 || solution.evidence.present.includes('no start'),

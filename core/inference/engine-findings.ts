@@ -1,14 +1,13 @@
 import type { CauseFinding, Findings, NextCheck, PlugFindings } from '../../shared/formats/findings.v1.ts';
 import type { SymptomTag } from '../../shared/vocabulary/conditions.ts';
 import type { Cause, Check } from '../knowledge/types.ts';
-import { applies } from './circumstances.ts';
 import type { Judged } from './conclude.ts';
 import { checksOn, giversOf, LEAST_CAUSE, makersOf, MOST_CAUSES, plugChecks, type Context, type Matter } from './context.ts';
 import { engineDoubts } from './doubts.ts';
 import { engineWorlds } from './engine-worlds.ts';
 import { explainCause } from './explain.ts';
 import type { Instance } from './network.ts';
-import { worth, type World } from './next-check.ts';
+import { MOST_CHECKS, possible, worth, type World } from './next-check.ts';
 import type { Solution } from './posterior.ts';
 import { besideText, patternText } from './summary.ts';
 
@@ -59,8 +58,6 @@ function engineCauses(complaint: Matter, context: Context): CauseFinding[] {
     .slice(0, MOST_CAUSES)
     .map(({ explained }) => explained());
 }
-
-const MOST_CHECKS = 4;
 
 /** The plug that leaves the most open: engine-wide checks are judged on its cylinder. */
 const mostOpen = (telling: readonly Judged[]): Judged | undefined =>
@@ -115,7 +112,7 @@ export function firstLooks({ answers, worlds }: Matter, { knowledge, solution: {
   const seen = evidence.cylinders.flatMap((cylinder) => [cylinder.seen, ...cylinder.plugs.map((plug) => plug.seen)].flat());
   const noted = new Set<string>(seen.map(({ finding }) => finding));
   const open = knowledge.checks.filter((check) =>
-    applies(check.needs, evidence.sheet) && !(mustStand && check.running) && !isTrial(check) &&
+    possible(check, evidence) && !(mustStand && check.running) && !isTrial(check) &&
     ![...('finding' in check.tells ? [check.tells.finding] : []), ...(check.reads ?? [])].some((finding) => noted.has(finding)));
   const looks = [...shares].sort(([a, p], [b, q]) => q - p || (a.id < b.id ? -1 : 1)).flatMap(([cause]): Look[] => {
     const check = cause.checks.flatMap((id) => open.filter((each) => each.id === id))[0];

@@ -65,7 +65,6 @@ const sayings = ({ said }: Piece): string[] => said.map(({ finding, value }) => 
 /** Likes on several plugs replace the single observations that they are made of. */
 function withoutSingles(removed: readonly Removed[]): readonly Removed[] {
   const alike = new Set(removed.filter(({ piece }) => piece.kind === 'alike').flatMap(({ piece }) => sayings(piece)));
-  if (alike.size === 0) return removed;
   return removed.filter(({ piece }) => piece.kind !== 'one' || piece.said[0]?.finding === 'symptom' || !sayings(piece).some((key) => alike.has(key)));
 }
 

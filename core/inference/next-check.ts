@@ -221,7 +221,8 @@ function seenOnPlugs({ reads = [] }: Check, { cylinders }: Evidence): boolean {
 
 /** A swap needs a second cylinder to swap with, and a comparison one to compare with. */
 const NEEDS_ANOTHER: readonly string[] = ['swap plug', 'swap lead', 'swap coil', 'swap injector', 'speedDropWhenCut', 'exhaustTemperature'];
-const possible = (check: Check, evidence: Evidence): boolean =>
+/** Whether a check can be made on this engine. */
+export const possible = (check: Check, evidence: Evidence): boolean =>
   applies(check.needs, evidence.sheet) && (evidence.cylinders.length > 1 || !('finding' in check.tells && NEEDS_ANOTHER.includes(check.tells.finding)));
 
 type Choices = Decided & { readonly gains: Map<Check, Gain> };
@@ -250,7 +251,8 @@ export type Question = {
   readonly scope: Check['scope'];
 };
 
-const MOST_CHECKS = 4;
+/** So many checks are offered at a place at most. */
+export const MOST_CHECKS = 4;
 /** Every check costs this much beside its own time: fetching the tool, clearing the way. Minutes, expert estimate. */
 const OVERHEAD = 5;
 

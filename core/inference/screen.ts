@@ -45,13 +45,13 @@ function rowsOf({ roster, sharedStates }: Shape, ready: Ready): Rows {
   const { plugs, found, weights } = ready;
   const { ends, offsets } = roster;
   const n = ends.length;
-  const with_ = (v: number): number =>
+  const weightWith = (v: number): number =>
     plugs.reduce((w, plug) => w * plug.with(v, -1), weights.base * foundUnder(found, v, -1) * (v < 0 ? 1 : (weights.states[v] as number)));
   const alone = new Float64Array(n);
-  for (let v = 0; v < n; v += 1) alone[v] = with_(v);
+  for (let v = 0; v < n; v += 1) alone[v] = weightWith(v);
   const pairs = pairWeights(roster, ready);
   const single = alone.slice(0, sharedStates);
-  let none = with_(-1);
+  let none = weightWith(-1);
   for (let t = sharedStates; t < n; t += 1) none += alone[t] as number;
   for (let a = 0; a < n; a += 1) {
     let sum = 0;

@@ -62,15 +62,20 @@ function useShown(word: string): Shown | undefined {
   return undefined;
 }
 
+/** @param lead what it is @param more what to bear in mind with it */
+const Head = ({ name, lead, more }: { name: string; lead: string; more: string }) => (
+  <header className={styles.head}>
+    <h2>{name}</h2>
+    <p className={styles.lead}>{lead}</p>
+    <p>{more}</p>
+  </header>
+);
+
 function OneWord({ word, shown: { name, about, number, scale } }: { word: string; shown: Shown }) {
   const { words } = useText().knowledge;
   return (
     <>
-      <header className={styles.head}>
-        <h2>{name}</h2>
-        <p className={styles.lead}>{number} {about}</p>
-        <p>{words.graded}</p>
-      </header>
+      <Head name={name} lead={`${number} ${about}`} more={words.graded} />
       <Part title={words.scale}>{scale}</Part>
       <UsedIn word={word} />
     </>
@@ -82,11 +87,7 @@ function Cures() {
   const { words, kinds } = useText().knowledge;
   return (
     <>
-      <header className={styles.head}>
-        <h2>{words.cures}</h2>
-        <p className={styles.lead}>{words.curesAbout}</p>
-        <p>{words.uncleaned(formatNumber(100 * UNCLEANED, 0))}</p>
-      </header>
+      <Head name={words.cures} lead={words.curesAbout} more={words.uncleaned(formatNumber(100 * UNCLEANED, 0))} />
       <ul className={lineStyles.lines}>
         {CURED_KINDS.map((kind) => (
           <li key={kind} className={lineStyles.line}>
@@ -124,11 +125,7 @@ function Well() {
   const { words } = useText().knowledge;
   return (
     <>
-      <header className={styles.head}>
-        <h2>{words.well}</h2>
-        <p className={styles.lead}>{words.wellAbout}</p>
-        <p>{words.wellSymptom(formatNumber(100 * HEALTHY_SYMPTOM, 0))}</p>
-      </header>
+      <Head name={words.well} lead={words.wellAbout} more={words.wellSymptom(formatNumber(100 * HEALTHY_SYMPTOM, 0))} />
       <Shares title={words.wellPlug} of={HEALTHY_PLUG} />
       <Shares title={words.wellCylinder} of={HEALTHY_CYLINDER} />
     </>

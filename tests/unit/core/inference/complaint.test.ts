@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { contextOf } from '../../../../core/inference/context.ts';
 import { diagnose } from '../../../../core/inference/diagnose.ts';
+import { firstLooks } from '../../../../core/inference/engine-findings.ts';
+import { evidenceOf } from '../../../../core/inference/evidence.ts';
+import { networkFor } from '../../../../core/inference/network.ts';
+import { solverFor } from '../../../../core/inference/posterior.ts';
 import { KNOWLEDGE } from '../../../../core/knowledge/index.ts';
 import type { Findings } from '../../../../shared/formats/findings.v1.ts';
 import { parseReadingSheet, type ReadingSheet, type Tip } from '../../../../shared/formats/reading-sheet.v1.ts';
@@ -110,6 +115,20 @@ describe('a complaint that no plug shows', () => {
     const broken = read({ symptoms: [{ what: 'knock under load' }], plugs: [{ cylinder: 1, tip: { ...tan, specks: 'dark pepper', noseDamage: 'cracked' } }] });
     expect(broken.stop).not.toEqual([]);
     expect(offered(broken).filter((id) => running.has(id))).toEqual([]);
+  });
+
+  it('sends a lone cylinder to nothing that is compared with another', () => {
+    const [lead] = KNOWLEDGE.causes.filter(({ id }) => id === 'lead-bad');
+    if (lead === undefined) throw new Error('the lead is gone');
+    const cause = { ...lead, checks: ['power-balance', 'spark-test'] };
+    const world = { causes: [{ id: 'lead-bad', cause, group: '', cylinders: [1], plugs: ['1'], prior: 0.1, moves: [] }], probability: 1 };
+    const sentTo = (cylinders: number): string[] => {
+      const evidence = evidenceOf({ format: 'corenose.reading-sheet', version: 1, engine: { use: 'road', cylinders }, plugs: [{ cylinder: 1 }] });
+      const solution = solverFor(networkFor(KNOWLEDGE, evidence))(evidence);
+      const matter = { answers: () => true, cylinder: 1, worlds: [world] };
+      return firstLooks(matter, contextOf({ solution, judged: [], stops: [], heat: felt('misfire').heat }, KNOWLEDGE)).map(({ check }) => check.id);
+    };
+    expect([sentTo(1), sentTo(2)]).toEqual([['spark-test'], ['power-balance']]);
   });
 
   it('is left to the plug that is at fault where there is one', () => {
