@@ -35,13 +35,13 @@ export function plugLook(judged: Judged, grounds: Grounds): PlugLook {
 }
 
 /**
- * What is decided of a sheet, for those who cannot wait for the reasons: the verdict of every plug that was read, the step of the heat value and the stops,
- * the same as in its findings. Pure.
+ * What is decided of a sheet, for those who cannot wait for the reasons: the verdict of every plug that was read, and the stops, the same as in its
+ * findings. Pure.
  * @param sheet a parsed reading sheet
  * @param given the knowledge; `shop`: absent when it is the program's own
  */
 export function firstLook(sheet: ReadingSheet, { knowledge, shop }: { readonly knowledge: Knowledge; readonly shop?: Shop }): FirstLook {
   const guarded = concludeWith(sheet, knowledge, shop);
   const read = guarded.judged.filter(({ plug }) => plug.reading !== undefined);
-  return { plugs: read.map((judged) => roundedPlug(plugLook(judged, guarded))), heat: { step: guarded.heat.step }, stop: stopLines(guarded.stops) };
+  return { plugs: read.map((judged) => roundedPlug(plugLook(judged, guarded))), stop: stopLines(guarded.stops) };
 }

@@ -29,7 +29,7 @@ const asked = (channel: 'first-look' | 'diagnose'): number => host.calls.filter(
 const sooty = ({ plugs }: ReadingSheet): number => plugs.filter(({ tip }) => tip !== undefined).length;
 
 /** A look that stops for as many rules as the sheet has sooty plugs, so that it tells of which sheet it is. */
-const lookAt = (sheet: ReadingSheet): FirstLook => ({ plugs: [], heat: { step: 0 }, stop: Array.from({ length: sooty(sheet) }, () => ({ rule: 'counted', why: '' })) });
+const lookAt = (sheet: ReadingSheet): FirstLook => ({ plugs: [], stop: Array.from({ length: sooty(sheet) }, () => ({ rule: 'counted', why: '' })) });
 const shown = (): [plugs: number | undefined, isOlder: boolean | undefined] => [reading().decided?.look.stop.length, reading().decided?.isOlder];
 
 /** Lets the host think before it answers. @returns how many questions of this kind were open at most */

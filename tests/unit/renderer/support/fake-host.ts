@@ -140,7 +140,7 @@ export function fakeHost(library: Partial<AppInfo['library']> = {}): FakeHost {
     'shop.import': async () => ok({ added: 0, known: 0 }),
     'shop.export': async () => ok({ fileName: 'own-lines.shop.json', text: JSON.stringify([...shopLines.values()]) }),
     ...photoHost.calls,
-    'first-look': async () => ok({ plugs: [], heat: { step: 0 }, stop: [] }),
+    'first-look': async () => ok({ plugs: [], stop: [] }),
     diagnose: async () => ok(noFindings),
   };
   const counted = Object.fromEntries(CHANNELS.map((name) => [name, async (input: never) => {

@@ -64,7 +64,7 @@ describe('the tray', () => {
     await user.keyboard('o');
     const { reading } = useStore.getState();
     const plug = (cylinder: number) => ({ cylinder, position: 'only' as const, verdict: 'normal' as const, also: [], belief: 0.82, thermal: { tooCold: 0, inWindow: 1, tooHot: 0 }, preIgnitionRisk: 'low' as const });
-    useStore.setState({ reading: { ...reading!, decided: { look: { plugs: [plug(1), plug(2)], heat: { step: 0 }, stop: [] }, isOlder: false } } });
+    useStore.setState({ reading: { ...reading!, decided: { look: { plugs: [plug(1), plug(2)], stop: [] }, isOlder: false } } });
     expect(await screen.findByRole('option', { name: 'Cylinder 1, nothing entered, normal, belief 82 %' })).toBeTruthy();
     expect(place(/^Cylinder 2, nothing entered$/)).toBeTruthy();
   });
