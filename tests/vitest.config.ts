@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { LongFirst } from './run/long-first.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -13,6 +14,7 @@ export default defineConfig({
   cacheDir: 'node_modules/.cache/vitest',
   test: {
     slowTestThreshold: 5000,
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         root,
